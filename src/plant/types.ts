@@ -1,0 +1,100 @@
+import type { Conductor, Motor, MotorModel } from '../schema/motor.ts';
+import type { Edit } from '../schema/fault.ts';
+import type { CheckPoint, Prediction } from '../schema/check.ts';
+import type { Element, Netlist } from '../schema/netlist.ts';
+import type { Quantity, Range } from '../units/units.ts';
+
+/**
+ * What the plant is told and what it answers. The plant knows parts, nodes and physics; it has never
+ * heard of a fault id, a window or a technician.
+ */
+
+/** An installation with nothing left unknown: every gap filled with its most likely value. */
+export interface PlantInput {
+  readonly pieces: readonly Netlist[];
+  readonly elements: Readonly<Record<string, Element>>;
+  readonly motor: Motor;
+  /** Absent for rows that no model was fitted to: then only ohms, insulation and static volts are answered. */
+  readonly model: MotorModel | undefined;
+  readonly volts: Quantity<'voltage'>;
+  readonly buried: { readonly conductor: Conductor; readonly length: Quantity<'length'> };
+  readonly drop: { readonly conductor: Conductor; readonly length: Quantity<'length'> };
+  readonly startCapacitor: Range<'capacitance'> | undefined;
+  readonly runCapacitor: Quantity<'capacitance'> | undefined;
+  readonly plugApart: boolean;
+}
+
+/**
+ * The continuous unknowns of an installation, each a standard normal (0 = the nominal value). The
+ * names are shared with belief; how far one standard deviation reaches stands in content (`spreads`).
+ */
+export const UNKNOWNS = [
+  'dropLength',
+  'volts',
+  'load',
+  'mainOhms',
+  'startOhms',
+  'startCapacitor',
+  'insulation',
+  'breakaway',
+] as const;
+export type UnknownName = (typeof UNKNOWNS)[number];
+/** Standard scores by name; a missing name counts as 0. */
+export type Unknowns = Readonly<Partial<Record<UnknownName, number>>>;
+/** One standard deviation of each unknown, as content gives it. */
+export type Spreads = Readonly<Record<UnknownName, number>>;
+
+/** Which equilibrium the march from standstill ends in. */
+export interface Mode {
+  readonly starts: boolean;
+  /** The start branch lets go at the end of run-up; without meaning where there is none. */
+  readonly releases: boolean;
+}
+
+/** How far the plant is from the other mode; positive = the event happens. In ln(start torque ÷ breakaway) and (coil volts − pick-up) ÷ 12 V. */
+export interface Margins {
+  readonly start: number;
+  readonly release: number;
+}
+
+/** Electrical state of the site while a reading is taken. */
+export interface ReadingSite {
+  readonly powered: boolean;
+  readonly calling: boolean;
+  readonly leads: 'connected' | 'lifted' | 'split';
+}
+
+export interface ReadingRequest {
+  readonly at: CheckPoint;
+  readonly predict: Prediction;
+  readonly site: ReadingSite;
+}
+
+/** Physical regime a value was taken in: readings of one regime share their model error. */
+export type Regime = 'static' | 'running' | 'saturated';
+
+export type PlantReading =
+  | { readonly kind: 'value'; readonly value: number; readonly regime: Regime }
+  | { readonly kind: 'answer'; readonly answer: string }
+  | { readonly kind: 'none'; readonly reason: 'no-such-node' | 'floating-node' | 'no-model' | 'not-a-plant-reading' };
+
+/** One faulted or sound installation in one mode; readings are worked out when first asked for. */
+export interface PlantState {
+  readonly mode: Mode;
+  readonly margins: Margins;
+  read(request: ReadingRequest): PlantReading;
+}
+
+export interface Injection {
+  readonly edits: readonly Edit[];
+  /** In SI or a plain factor, for the edits that use it. */
+  readonly severity: number | undefined;
+}
+
+/** A sound installation, ready to be faulted. */
+export interface Plant {
+  /**
+   * @param forced the mode to evaluate in, whatever the margins say; without it the march decides
+   */
+  state(injection: Injection, unknowns: Unknowns, forced?: Mode): PlantState;
+}

@@ -1,0 +1,112 @@
+import { z } from 'zod';
+import { from, id, node, person, place, quantityOf, words } from './basics.ts';
+
+/** Where the probes, the clamp or the eyes go. Nodes and parts are those of the netlist. */
+export const checkPoint = z.union([
+  z.strictObject({ between: z.tuple([node, node]) }),
+  z.strictObject({ across: node }),
+  z.strictObject({ clamp: z.array(node).min(1) }),
+  /** All named nodes tied together, against ground. */
+  z.strictObject({ tied: z.array(node).min(1), to: node }),
+  z.strictObject({ look: z.enum(['site', 'panel', 'switch', 'box', 'well', 'tank', 'house', 'phone']) }),
+]);
+export type CheckPoint = z.infer<typeof checkPoint>;
+
+/**
+ * The state of the work site that a check needs. The interlock turns it into permission and the
+ * missing steps; proof of dead and bled capacitors follow from `supply: locked` and the place, and
+ * are not repeated here.
+ */
+export const neededSite = z.strictObject({
+  supply: z.enum(['live', 'locked', 'any']),
+  place: place.optional(),
+  cover: z.enum(['open', 'any']),
+  /** The pressure switch is calling for water. */
+  calling: z.literal(true).optional(),
+  leads: z.enum(['connected', 'lifted', 'split', 'any']),
+});
+export type NeededSite = z.infer<typeof neededSite>;
+
+/** What the plant is asked so as to predict the check. */
+export const prediction = z.union([
+  z.strictObject({
+    reads: z.enum([
+      'ohms',
+      'volts',
+      'volts-at-start',
+      'amps',
+      'amps-at-start',
+      'capacitance',
+      'insulation',
+      'watts',
+    ]),
+  }),
+  /** A category that a rule of the plant derives from its state. */
+  z.strictObject({
+    rule: z.enum(['what-is-seen', 'sound', 'breaker-lever', 'contactor-position', 'contacts-made', 'trip-class']),
+  }),
+  /** A category that faults carry signs for. */
+  z.strictObject({ signs: z.literal(true) }),
+  /** Worked out from readings of the same set; adds no evidence of its own. */
+  z.strictObject({ sumTest: z.tuple([id, id, id]) }),
+]);
+export type Prediction = z.infer<typeof prediction>;
+
+/**
+ * One question to the installation: what is asked, where, with what, in which state of the site,
+ * and what the plant must be asked to predict it.
+ */
+export const check = z.strictObject({
+  id,
+  /** Readings that share one screen. */
+  set: id.optional(),
+  at: checkPoint,
+  instrument: id,
+  site: neededSite,
+  /** The least qualified person who may do it. */
+  who: person,
+  hazards: z.array(id),
+  minutes: z.strictObject({ hands: z.number().nonnegative(), wait: z.number().nonnegative() }),
+  reads: z.union([
+    z.strictObject({ quantity: z.enum(['resistance', 'voltage', 'current', 'capacitance', 'power', 'pressure']), unit: words }),
+    z.strictObject({ answers: z.array(id).min(2) }),
+  ]),
+  predict: prediction,
+  /** Bounds that hold whatever the installation, e.g. an insulation band. */
+  band: z
+    .strictObject({
+      low: quantityOf('resistance').optional(),
+      high: quantityOf('resistance').optional(),
+    })
+    .or(z.strictObject({ low: quantityOf('voltage').optional(), high: quantityOf('voltage').optional() }))
+    .optional(),
+  /** The expected answer of a category check on a sound system. */
+  expected: id.optional(),
+  /** Readings and sets that must stand first, e.g. ohms before a stall test. */
+  after: z.array(id).optional(),
+  /** Not possible with a lid that pulls apart. */
+  notPlugApart: z.literal(true).optional(),
+  /** Only with a low-ohm meter. */
+  benchOnly: z.literal(true).optional(),
+  /** Asked before any cover is opened; needs no plant. */
+  opening: z.literal(true).optional(),
+  from,
+  note: words.optional(),
+});
+export type Check = z.infer<typeof check>;
+
+/** What a class of meter is off by: ± (share of the reading + a fixed part). */
+const uncertainty = z.strictObject({ relative: z.number().nonnegative(), absolute: z.tuple([z.number().nonnegative(), words]) });
+
+export const instrument = z.strictObject({
+  id,
+  kind: z.enum(['meter', 'senses']),
+  classes: z.strictObject({ ordinary: uncertainty, bench: uncertainty.optional() }).optional(),
+  /** Above this a display shows over-range. */
+  top: z.tuple([z.number(), words]).optional(),
+  /** Share of answers that are right, by who answers; only for senses. */
+  reliability: z.partialRecord(person, z.number().min(0.5).max(1)).optional(),
+  from,
+  note: words.optional(),
+});
+export type Instrument = z.infer<typeof instrument>;

@@ -1,0 +1,2 @@
+export function chromiumPath(force?: string): Promise<string>;
+export const ARGS: string[];
