@@ -2,7 +2,7 @@ import type { Action, Fault } from '../schema/fault.ts';
 import type { Check, Instrument } from '../schema/check.ts';
 import type { Conductor, Motor, MotorModel } from '../schema/motor.ts';
 import type { Box, Element, Netlist } from '../schema/netlist.ts';
-import type { Circumstance, Hazard, Judgement, SiteStepRecord, Source, SparePart } from '../schema/smaller.ts';
+import type { Circumstance, HardRule, Hazard, Judgement, SiteStepRecord, Source, SparePart } from '../schema/smaller.ts';
 import type { ActionWords, CheckWords, FaultWords, Names, SiteStepWords } from '../schema/words.ts';
 
 /** Records of one kind by id, in the order of their ids. */
@@ -40,6 +40,7 @@ export interface Catalog {
   readonly hazards: Table<Hazard>;
   readonly parts: Table<SparePart>;
   readonly judgements: Table<Judgement>;
+  readonly rules: Table<HardRule>;
   readonly siteSteps: Table<SiteStepRecord>;
   readonly words: Table<Words>;
 }

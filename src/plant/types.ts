@@ -22,6 +22,9 @@ export interface PlantInput {
   readonly startCapacitor: Range<'capacitance'> | undefined;
   readonly runCapacitor: Quantity<'capacitance'> | undefined;
   readonly plugApart: boolean;
+  /** Shaft load and breakaway torque, as shares of full-load torque. */
+  readonly nominalLoad: number;
+  readonly nominalBreakaway: number;
 }
 
 /**

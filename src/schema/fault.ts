@@ -44,6 +44,9 @@ const variant = z.strictObject({
   id,
   /** The lead, pole or winding it is about, as the words name it. */
   edits: z.array(edit),
+  /** Parts that must exist (or must not) beside those that it edits. */
+  needs: z.array(node).optional(),
+  without: z.array(node).optional(),
   share: z.number().positive().optional(),
 });
 
@@ -82,6 +85,8 @@ export const fault = z.strictObject({
   }),
   tendsToCause: z.array(id).optional(),
   action: id,
+  /** Where the lid pulls apart its parts are renewed together. */
+  actionInPlugApart: id.optional(),
   verdict: z.enum([
     'surface',
     'house-side',

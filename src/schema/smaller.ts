@@ -37,6 +37,24 @@ export const judgement = z.strictObject({
 });
 export type Judgement = z.infer<typeof judgement>;
 
+/**
+ * A hard rule of the verdict: what must have been read before a repair may be named, whatever the
+ * probability. It holds for the actions that it lists, or for every action that pulls the pump.
+ */
+export const hardRule = z.strictObject({
+  id,
+  when: z.union([z.strictObject({ pull: z.literal(true) }), z.strictObject({ faults: z.array(id).min(1) })]),
+  /** One reading of each group must stand; a group lists checks that serve as well as each other. */
+  needs: z.array(z.array(id).min(1)).min(1),
+  /** Only a reading that raised the odds of the verdict counts. */
+  mustRaiseOdds: z.literal(true).optional(),
+  /** Not asked where the buried run is nothing: the box end is then the well-head end. */
+  unlessNoBuriedRun: z.literal(true).optional(),
+  from,
+  note: words.optional(),
+});
+export type HardRule = z.infer<typeof hardRule>;
+
 /** Minutes and persons of the steps that make a site safe. */
 export const siteStep = z.strictObject({
   id,

@@ -1,0 +1,23 @@
+import type { Action, Fault } from '../schema/fault.ts';
+import type { Check, Instrument } from '../schema/check.ts';
+import type { Conductor, Motor, MotorModel } from '../schema/motor.ts';
+import type { Box, Element, Netlist } from '../schema/netlist.ts';
+import type { HardRule, Judgement } from '../schema/smaller.ts';
+
+type Table<T> = Readonly<Record<string, T>>;
+
+/** The part of a Catalog that the diagnosis works from. A Catalog is one; a test may hand a small one. */
+export interface Knowledge {
+  readonly motors: Table<Motor>;
+  readonly motorModels: Table<MotorModel>;
+  readonly conductors: Table<Conductor>;
+  readonly netlists: Table<Netlist>;
+  readonly boxes: Table<Box>;
+  readonly elements: Table<Element>;
+  readonly faults: Table<Fault>;
+  readonly actions: Table<Action>;
+  readonly checks: Table<Check>;
+  readonly instruments: Table<Instrument>;
+  readonly judgements: Table<Judgement>;
+  readonly rules: Table<HardRule>;
+}

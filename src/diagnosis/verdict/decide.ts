@@ -1,0 +1,135 @@
+import { type Belief, believe, type Given } from '../belief/believe.ts';
+import { actionWeights, suspectsOf } from '../belief/summary.ts';
+import { figureOf } from '../judgements.ts';
+import type { EvidenceLine, ExpectedWindow, JudgedReading, Suspect, Verdict } from '../types.ts';
+import { evidenceFor } from './evidence.ts';
+import { type Owed, owedRules } from './rules.ts';
+
+/**
+ * May the call end here, and with what?
+ *
+ * Only this rule ends a call: a repair is named when its probability is past the threshold and no
+ * hard rule is owed. When nothing more can be read, the honest endings are left: a group that cannot
+ * be told apart, a thing to watch; pulling the pump is never named because nothing better is left.
+ */
+export interface Deciding {
+  readonly belief: Belief;
+  readonly answers: readonly Given[];
+  readonly circumstances: readonly string[];
+  readonly judged: ReadonlyMap<string, JudgedReading>;
+  readonly windows: Readonly<Record<string, ExpectedWindow>>;
+  applies(check: string): boolean;
+}
+
+export interface Decision {
+  /** Present when the call may end. */
+  readonly verdict: Verdict | undefined;
+  /** What stands between the leading repair and its verdict. */
+  readonly owed: readonly Owed[];
+  readonly surprise: string | undefined;
+}
+
+export function decide(deciding: Deciding, exhausted: boolean): Decision {
+  const { belief } = deciding;
+  const surprise = takeAgain(deciding);
+  const [action, probability] = leadingAction(belief);
+  const subject = subjectOf(deciding, action);
+  const owed = owedRules(Object.values(belief.model.knowledge.rules), subject);
+  const verdict = verdictOf(deciding, { ...subject, probability });
+  if (surprise !== undefined) {
+    return { verdict: { ...verdict, kind: 'contradiction', takeAgain: surprise }, owed, surprise };
+  }
+  const past = probability >= threshold(belief, subject.action.pull);
+  if (past && owed.length === 0) return { verdict, owed, surprise };
+  if (!exhausted) return { verdict: undefined, owed, surprise };
+  return { verdict: honestEnding(verdict, { past, pull: subject.action.pull, owed }), owed, surprise };
+}
+
+function threshold(belief: Belief, pull: boolean): number {
+  return figureOf(belief.model.knowledge.judgements, 'stop-thresholds', pull ? 'pull' : 'verdict');
+}
+
+function leadingAction(belief: Belief): [string, number] {
+  const sums = [...actionWeights(belief.model, belief.weights)];
+  return sums.reduce((best, one) => (one[1] > best[1] ? one : best), ['', 0]);
+}
+
+function subjectOf(deciding: Deciding, actionId: string) {
+  const { knowledge } = deciding.belief.model;
+  const action = knowledge.actions[actionId];
+  if (action === undefined) throw new Error(`verdict: no action ${actionId}; add content/actions/${actionId}.json`);
+  const suspects = suspectsOf(deciding.belief).filter((one) => one.action === actionId);
+  const evidence = evidenceFor(deciding.belief, actionId, deciding);
+  return {
+    action,
+    suspects,
+    faults: leading(suspects).map((one) => one.fault),
+    evidence,
+    noBuriedRun: deciding.belief.model.system.choices.every(({ input }) => input.buried.length <= 0),
+    applies: deciding.applies,
+  };
+}
+
+const MOST_OF_IT = 0.95;
+
+/** The fewest suspects that together hold nearly all of a group. */
+function leading(suspects: readonly Suspect[]): Suspect[] {
+  const sum = suspects.reduce((total, one) => total + one.probability, 0);
+  const kept: Suspect[] = [];
+  let held = 0;
+  for (const suspect of suspects) {
+    if (held >= MOST_OF_IT * sum) break;
+    kept.push(suspect);
+    held += suspect.probability;
+  }
+  return kept;
+}
+
+function verdictOf(
+  deciding: Deciding,
+  subject: ReturnType<typeof subjectOf> & { probability: number },
+): Verdict {
+  const { knowledge } = deciding.belief.model;
+  const faults = leading(subject.suspects);
+  const first = faults[0] === undefined ? undefined : knowledge.faults[faults[0].fault];
+  const names = new Set(faults.map((one) => one.fault));
+  return {
+    kind: first?.verdict === 'normal' ? 'normal' : first?.verdict === 'watch' ? 'watch' : names.size > 1 ? 'group' : 'named',
+    verdictClass: first?.verdict ?? 'watch',
+    action: subject.action.id,
+    faults,
+    probability: subject.probability,
+    evidence: carrying(subject.evidence),
+    owed: [],
+    proof: subject.action.proof.flatMap((check) => deciding.windows[check] ?? []),
+  };
+}
+
+/** The readings that raised the verdict, heaviest first, then those that only ruled rivals out. */
+function carrying(evidence: readonly EvidenceLine[]): EvidenceLine[] {
+  return [...evidence]
+    .filter((line) => line.weight > 0.05 || line.rulesOut.length > 0)
+    .sort((one, other) => other.weight - one.weight);
+}
+
+/** Nothing more can be read. Pulling is not named below its threshold or with a rule owed. */
+function honestEnding(verdict: Verdict, at: { past: boolean; pull: boolean; owed: readonly Owed[] }): Verdict {
+  const owed = at.owed.map((one) => one.rule);
+  if (at.past && !at.pull) return { ...verdict, owed };
+  if (at.past) return { ...verdict, kind: 'group', verdictClass: 'pull-likely', owed };
+  return { ...verdict, kind: verdict.probability >= 0.5 && !at.pull ? 'group' : 'watch', owed };
+}
+
+/** The reading whose removal restores sense, when some reading is beyond every live piece. */
+function takeAgain(deciding: Deciding): string | undefined {
+  const { belief, answers, circumstances } = deciding;
+  if (!belief.trace.some((line) => line.surprising)) return undefined;
+  let best: { check: string; evidence: number } | undefined;
+  for (const left of belief.trace) {
+    const without = believe(belief.model, circumstances, answers.filter((one) => one.check !== left.check));
+    if (without.trace.some((line) => line.surprising)) continue;
+    const evidence = without.trace.reduce((sum, line) => sum + line.logEvidence, 0);
+    if (best === undefined || evidence > best.evidence) best = { check: left.check, evidence };
+  }
+  return best?.check ?? belief.trace.find((line) => line.surprising)?.check;
+}

@@ -1,0 +1,73 @@
+import type { PlantInput } from '../../plant/types.ts';
+import type { Check } from '../../schema/check.ts';
+import type { Motor } from '../../schema/motor.ts';
+import type { Quantity, Range } from '../../units/units.ts';
+import { figureOf } from '../judgements.ts';
+import type { SystemChoice } from '../system.ts';
+import type { WindowPart } from '../types.ts';
+import { type Asked, type Draft, evidenceFor } from './draft.ts';
+import { meterLimits } from './meter.ts';
+import { soundValue } from './sound.ts';
+
+/**
+ * Expected ohms: the plant measured at both ends of what is printed, one cause moved at a time, so
+ * that the parts add up to the window. Copper in a cold well lies under the printed ohms, just after
+ * a run above them.
+ */
+export function ohmsWindow(asked: Asked, check: Check, choice: SystemChoice): Draft {
+  const low = endOf(asked, check, { choice, end: 'low' });
+  const high = endOf(asked, check, { choice, end: 'high' });
+  if (low === undefined || high === undefined) return { kind: 'unknown', parts: [], quality: 'table', missing: ['motor'] };
+  const top = meterLimits(asked.knowledge, check, asked.meter).top;
+  if (top !== undefined && low.table > top) return { kind: 'open', parts: [], quality: 'table' };
+  const { motor, buried, drop } = choice.input;
+  const parts: WindowPart[] = [
+    { name: 'table', low: low.table, high: high.table, from: evidenceFor(motor.from, 'winding') },
+    { name: 'temperature', low: low.temperature, high: high.temperature, from: asked.knowledge.judgements['winding-temperature']?.from ?? [] },
+    { name: 'cable', low: low.cable, high: high.cable, from: [...new Set([...buried.conductor.from, ...drop.conductor.from])] },
+  ];
+  return { kind: 'range', parts: parts.filter((part) => Math.abs(part.low) + Math.abs(part.high) > 1e-6), quality: 'table' };
+}
+
+interface End {
+  readonly table: number;
+  readonly temperature: number;
+  readonly cable: number;
+}
+
+/** Stands for "no cable" in the plant, which takes no conductor of exactly nothing. */
+const ALMOST_NONE = 1e-9;
+
+function endOf(asked: Asked, check: Check, at: { choice: SystemChoice; end: 'low' | 'high' }): End | undefined {
+  const { choice, end } = at;
+  const warmth = figureOf(asked.knowledge.judgements, 'winding-temperature', warmthName(asked, end));
+  const ohms = (temperature: number, cable: number): number | undefined =>
+    soundValue(moved(choice.input, { end, temperature, cable }), choice.spreads, check);
+  const table = ohms(1, ALMOST_NONE);
+  const warm = ohms(warmth, ALMOST_NONE);
+  const all = ohms(warmth, 1);
+  if (table === undefined || warm === undefined || all === undefined) return undefined;
+  return { table, temperature: warm - table, cable: all - warm };
+}
+
+const warmthName = (asked: Asked, end: 'low' | 'high'): string => (end === 'low' ? 'cold' : asked.justRun ? 'justRun' : 'warm');
+
+function moved(input: PlantInput, to: { end: 'low' | 'high'; temperature: number; cable: number }): PlantInput {
+  const run = (one: PlantInput['buried']): PlantInput['buried'] => ({
+    conductor: one.conductor,
+    length: (one.length * (to.cable === 1 ? one.conductor.spread[to.end] : to.cable)) as Quantity<'length'>,
+  });
+  return { ...input, motor: windingsAt(input.motor, to), buried: run(input.buried), drop: run(input.drop) };
+}
+
+function windingsAt(motor: Motor, to: { end: 'low' | 'high'; temperature: number }): Motor {
+  const { winding } = motor;
+  if (winding === undefined) return motor;
+  const at = (range: Range<'resistance'>): Range<'resistance'> => {
+    const ohms = (range[to.end] * to.temperature) as Quantity<'resistance'>;
+    return { low: ohms, high: ohms };
+  };
+  return 'lineToLine' in winding
+    ? { ...motor, winding: { lineToLine: at(winding.lineToLine) } }
+    : { ...motor, winding: { main: at(winding.main), start: at(winding.start) } };
+}
