@@ -1,6 +1,6 @@
 import type { Reading } from '../../schema/case.ts';
 import { of } from '../../units/units.ts';
-import type { ExpectedWindow, JudgedReading } from '../types.ts';
+import type { ExpectedWindow, JudgedReading, Outcome } from '../types.ts';
 
 /**
  * The only comparison of a reading with what was expected.
@@ -13,14 +13,23 @@ export function judge(reading: Reading, window: ExpectedWindow, noneShare: numbe
   if ('notTaken' in reading) return { ...judged, outcome: 'not-taken' };
   if ('unstable' in reading) return { ...judged, outcome: 'unstable' };
   if ('answer' in reading) return { ...judged, outcome: reading.answer };
-  if ('open' in reading) return { ...judged, outcome: window.kind === 'open' || isUnboundedAbove(window) ? 'as-expected' : 'open' };
-  const value = of(...reading.value);
-  if (window.kind === 'open') return { ...judged, outcome: 'low' };
+  if ('open' in reading) return { ...judged, outcome: outcomeOfOpen(window) };
+  return { ...judged, ...outcomeOfValue(of(...reading.value), window, noneShare) };
+}
+
+/** Outcome of a display that shows over-range. */
+export function outcomeOfOpen(window: ExpectedWindow): Outcome {
+  return window.kind === 'open' || isUnboundedAbove(window) ? 'as-expected' : 'open';
+}
+
+/** Outcome of a number in SI, and how far outside its window it lies. */
+export function outcomeOfValue(value: number, window: ExpectedWindow, noneShare: number): { outcome: Outcome; by?: number } {
+  if (window.kind === 'open') return { outcome: 'low' };
   const { low = 0, high = Number.POSITIVE_INFINITY } = window;
-  if (readsVoltsOrAmps(window) && low > 0 && value < noneShare * low) return { ...judged, outcome: 'none', by: low - value };
-  if (value < low) return { ...judged, outcome: 'low', by: low - value };
-  if (value > high) return { ...judged, outcome: 'high', by: value - high };
-  return { ...judged, outcome: 'as-expected' };
+  if (readsVoltsOrAmps(window) && low > 0 && value < noneShare * low) return { outcome: 'none', by: low - value };
+  if (value < low) return { outcome: 'low', by: low - value };
+  if (value > high) return { outcome: 'high', by: value - high };
+  return { outcome: 'as-expected' };
 }
 
 /** Insulation and the like: over-range is the best there is. */
