@@ -71,3 +71,7 @@ export const person = z.enum([
   'qualified',
 ]);
 export type Person = z.infer<typeof person>;
+
+/** How often a fault shows an answer; the numbers behind the five words stand once, in content. */
+export const frequency = z.enum(['never', 'seldom', 'even', 'usually', 'always']);
+export type Frequency = z.infer<typeof frequency>;

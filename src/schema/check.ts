@@ -1,9 +1,10 @@
 import { z } from 'zod';
-import { from, id, node, person, place, quantityOf, words } from './basics.ts';
+import { frequency, from, id, node, person, place, quantityOf, words } from './basics.ts';
 
 /** Where the probes, the clamp or the eyes go. Nodes and parts are those of the netlist. */
 export const checkPoint = z.union([
-  z.strictObject({ between: z.tuple([node, node]) }),
+  /** `tie`: nodes bridged for the reading, as when the far end of a run is twisted together. */
+  z.strictObject({ between: z.tuple([node, node]), tie: z.array(node).min(2).optional() }),
   z.strictObject({ across: node }),
   z.strictObject({ clamp: z.array(node).min(1) }),
   /** All named nodes tied together, against ground. */
@@ -24,6 +25,8 @@ export const neededSite = z.strictObject({
   /** The pressure switch is calling for water. */
   calling: z.literal(true).optional(),
   leads: z.enum(['connected', 'lifted', 'split', 'any']),
+  /** The motor has stood still long enough for its own protector to close again. */
+  cooled: z.literal(true).optional(),
 });
 export type NeededSite = z.infer<typeof neededSite>;
 
@@ -82,6 +85,14 @@ export const check = z.strictObject({
     .optional(),
   /** The expected answer of a category check on a sound system. */
   expected: id.optional(),
+  /**
+   * How often each answer is given where the fault says nothing about it, when more than one answer
+   * is sound: a house with standby supply and one without.
+   */
+  usual: z.array(z.strictObject({ answer: id, how: frequency })).optional(),
+  /** Parts that must exist (or must not) beside the nodes and parts of `at`. */
+  needs: z.array(node).optional(),
+  without: z.array(node).optional(),
   /** Readings and sets that must stand first, e.g. ohms before a stall test. */
   after: z.array(id).optional(),
   /** Not possible with a lid that pulls apart. */

@@ -1,13 +1,13 @@
 import { z } from 'zod';
-import { boxFamily, from, id, node, person, rangeOf, words } from './basics.ts';
+import { boxFamily, frequency, from, id, node, person, rangeOf, words } from './basics.ts';
 
 /**
  * One edit of a sound installation. `severity` stands for a value drawn from the fault's own span.
  * The plant has one interpreter for these; it never sees a fault id.
  */
 export const edit = z.union([
-  /** The part conducts nothing. */
-  z.strictObject({ edit: z.literal('open'), part: node }),
+  /** The part conducts nothing; `untilCool`: only while it is hot, a protector that closes again. */
+  z.strictObject({ edit: z.literal('open'), part: node, untilCool: z.literal(true).optional() }),
   /** The part conducts whatever it is told, through (almost) nothing. */
   z.strictObject({ edit: z.literal('short'), part: node }),
   /** A moving contact stays as it is: made or apart. */
@@ -28,10 +28,6 @@ export const edit = z.union([
   z.strictObject({ edit: z.literal('command'), calling: z.boolean() }),
 ]);
 export type Edit = z.infer<typeof edit>;
-
-/** How often a fault shows an answer; the numbers behind the five words stand once, in content. */
-export const frequency = z.enum(['never', 'seldom', 'even', 'usually', 'always']);
-export type Frequency = z.infer<typeof frequency>;
 
 const severity = z.strictObject({
   span: z.union([rangeOf('resistance'), rangeOf('ratio')]),
