@@ -1,6 +1,6 @@
-import type { Conductor, Motor, MotorModel } from '../schema/motor.ts';
-import type { Edit } from '../schema/fault.ts';
 import type { CheckPoint, Prediction } from '../schema/check.ts';
+import type { Edit } from '../schema/fault.ts';
+import type { Conductor, Motor, MotorModel } from '../schema/motor.ts';
 import type { Element, Netlist } from '../schema/netlist.ts';
 import type { Quantity, Range } from '../units/units.ts';
 
@@ -79,7 +79,10 @@ export type Regime = 'static' | 'running' | 'saturated';
 export type PlantReading =
   | { readonly kind: 'value'; readonly value: number; readonly regime: Regime }
   | { readonly kind: 'answer'; readonly answer: string }
-  | { readonly kind: 'none'; readonly reason: 'no-such-node' | 'floating-node' | 'no-model' | 'not-a-plant-reading' };
+  | {
+      readonly kind: 'none';
+      readonly reason: 'no-such-node' | 'floating-node' | 'no-model' | 'not-a-plant-reading';
+    };
 
 /** One faulted or sound installation in one mode; readings are worked out when first asked for. */
 export interface PlantState {

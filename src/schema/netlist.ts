@@ -34,6 +34,8 @@ export const partKind = z.enum([
   'protector',
   'insulation',
   'earth',
+  /** No part of an installation: what a low-impedance voltmeter puts between its probes. */
+  'voltmeter',
 ]);
 export type PartKind = z.infer<typeof partKind>;
 
@@ -113,12 +115,33 @@ export const element = z.strictObject({
   seriesShare: z.number().nonnegative().optional(),
   pickUp: quantityOf('voltage').optional(),
   dropOut: quantityOf('voltage').optional(),
+  /** One standard deviation of the pick-up among sound relays. */
+  pickUpSpread: quantityOf('voltage').optional(),
   /** Share of rated volts at which a contactor pulls in. */
   pullInShare: z.number().optional(),
+  /** Share of rated volts below which a contactor lets go. */
+  dropOutShare: z.number().optional(),
   /** Multiple of full-load amps at which a current-sensing relay fires. */
   fireShare: z.number().optional(),
   /** Share of synchronous speed at which a current-sensing relay lets go. */
   releaseSpeed: z.number().optional(),
+  /** One standard deviation of that speed, as a share of synchronous speed. */
+  releaseSpread: z.number().positive().optional(),
+  /** Share of full-load amps below which a motor is not heard. */
+  humShare: z.number().optional(),
+  /** Resistance of the touching spot where turns are shorted. */
+  turnShort: quantityOf('resistance').optional(),
+  /**
+   * When it opens under current, in multiples of its rating: at once above `atOnce`, never below
+   * `holds`, else after `seconds` / (multiple² − holds²).
+   */
+  trip: z
+    .strictObject({
+      atOnce: z.number().positive().optional(),
+      holds: z.number().positive(),
+      seconds: z.number().positive(),
+    })
+    .optional(),
   /** Resistance when made open by hand or by design. */
   open: quantityOf('resistance').optional(),
   from,

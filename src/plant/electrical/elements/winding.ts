@@ -1,0 +1,64 @@
+import type { Element } from '../../../schema/netlist.ts';
+import type { PlantInput } from '../../types.ts';
+import type { ElementContext, Impedance } from './impedance.ts';
+
+/**
+ * A winding as one part: to an ohmmeter its cold ohms. At line frequency a modelled motor is a port
+ * and has no part of its own; a row without a model is taken as the plain resistance that draws its
+ * printed full-load amps, good enough for which nodes are alive.
+ */
+export function windingImpedance(
+  kind: 'winding-main' | 'winding-start',
+  scale: number,
+  element: Element,
+  context: ElementContext,
+): Impedance {
+  const dc = windingOhms(kind, scale, element, context);
+  const { model, motor } = context.input;
+  const amps = motor.fullLoad?.amps ?? motor.serviceFactorLoad?.amps;
+  if (model !== undefined || amps === undefined) return { re: Infinity, im: 0, dc };
+  const drawn = 'line' in amps ? amps.line : amps.black;
+  const asMain = soundWindingOhms('winding-main', context);
+  return { re: asMain > 0 && drawn > 0 ? ((motor.volts / drawn) * dc) / asMain : Infinity, im: 0, dc };
+}
+
+/**
+ * What a cold winding shows an ohmmeter. `scale` is the share of its turns that still work: the rest
+ * is bridged by the touching spot, so the reading falls by nearly their share.
+ */
+function windingOhms(
+  kind: 'winding-main' | 'winding-start',
+  scale: number,
+  element: Element,
+  context: ElementContext,
+): number {
+  const whole = soundWindingOhms(kind, context);
+  const shorted = Math.min(1, Math.max(0, 1 - scale));
+  if (shorted === 0) return whole;
+  const bridged = whole * shorted;
+  const spot = element.turnShort ?? 0;
+  return whole - bridged + (bridged * spot) / (bridged + spot);
+}
+
+/** Cold ohms of a sound winding: fitted model first, else the middle of the printed range. */
+export function soundWindingOhms(kind: 'winding-main' | 'winding-start', context: ElementContext): number {
+  const { input, conditions } = context;
+  return kind === 'winding-main'
+    ? nominalMain(input) * conditions.mainOhms
+    : nominalStart(input) * conditions.startOhms;
+}
+
+function nominalMain({ model, motor }: PlantInput): number {
+  if (model !== undefined) return model.coldMain;
+  if (motor.winding === undefined) return 0;
+  const range = 'main' in motor.winding ? motor.winding.main : motor.winding.lineToLine;
+  return (range.low + range.high) / 2;
+}
+
+/** A two-lead motor prints no start winding: without a model it is taken like the main one. */
+function nominalStart({ model, motor }: PlantInput): number {
+  if (model !== undefined) return model.coldStart;
+  if (motor.winding === undefined) return 0;
+  const range = 'start' in motor.winding ? motor.winding.start : motor.winding.lineToLine;
+  return (range.low + range.high) / 2;
+}

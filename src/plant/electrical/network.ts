@@ -1,0 +1,79 @@
+import { type ComplexSystem, complexSystem, factor, solve } from './complex-lu.ts';
+
+/**
+ * What are the voltages of the nodes?
+ *
+ * Node equations: one unknown a node, sources as the current they would drive into their own
+ * impedance, windings left out (they are ports, joined on by superposition). Every node has a path
+ * to the reference, so a floating one has a voltage near zero and nothing is ever singular.
+ *
+ * @source method: Ho, Ruehli and Brennan, The Modified Nodal Approach to Network Analysis (the nodal part)
+ */
+export interface Network {
+  readonly system: ComplexSystem;
+}
+
+/** Siemens from every node to the reference at line frequency: far below any insulation that matters. */
+export const NODE_LEAK = 5e-9;
+/** The same for an ohmmeter, which must see an insulation of many megohms through it. */
+export const NODE_LEAK_DC = 1e-11;
+
+export interface Phasors {
+  readonly re: Float64Array;
+  readonly im: Float64Array;
+}
+
+export const phasors = (size: number): Phasors => ({
+  re: new Float64Array(size),
+  im: new Float64Array(size),
+});
+
+export const network = (size: number): Network => ({ system: complexSystem(size) });
+
+/** Empties the equations but for the leak on each node. */
+export function clear({ system }: Network, leak: number): void {
+  system.re.fill(0);
+  system.im.fill(0);
+  for (let node = 0; node < system.size; node++) system.re[node * system.size + node] = leak;
+}
+
+/** Puts an admittance between two nodes; a negative number is the reference. */
+export function stamp({ system }: Network, ends: readonly [number, number], re: number, im: number): void {
+  const [from, to] = ends;
+  const { size } = system;
+  if (from >= 0) add(system, from * size + from, re, im);
+  if (to >= 0) add(system, to * size + to, re, im);
+  if (from < 0 || to < 0 || from === to) {
+    if (from === to && from >= 0) add(system, from * size + from, -2 * re, -2 * im);
+    return;
+  }
+  add(system, from * size + to, -re, -im);
+  add(system, to * size + from, -re, -im);
+}
+
+function add(system: ComplexSystem, at: number, re: number, im: number): void {
+  system.re[at]! += re;
+  system.im[at]! += im;
+}
+
+export function prepare(net: Network): void {
+  factor(net.system);
+}
+
+/** Node voltages for currents pushed into the nodes; the currents are replaced by the voltages. */
+export function nodeVolts(net: Network, currents: Phasors): void {
+  solve(net.system, currents.re, currents.im);
+}
+
+/** Pushes a current in at one node and takes it out at the other. */
+export function push(currents: Phasors, ends: readonly [number, number], re: number, im = 0): void {
+  const [from, to] = ends;
+  if (to >= 0) {
+    currents.re[to]! += re;
+    currents.im[to]! += im;
+  }
+  if (from >= 0) {
+    currents.re[from]! -= re;
+    currents.im[from]! -= im;
+  }
+}

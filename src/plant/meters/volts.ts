@@ -1,0 +1,62 @@
+import { nodeIm, nodeRe } from '../electrical/branch.ts';
+import { elementOf } from '../electrical/elements/impedance.ts';
+import { passiveImpedance } from '../electrical/elements/passive.ts';
+import type { Circuit } from '../electrical/install.ts';
+import type { Machine } from '../electrical/motor.ts';
+import { nodeVolts, type Phasors, phasors, push } from '../electrical/network.ts';
+import type { Operating } from '../electrical/operate.ts';
+import { networkOf, type Reduced, turn, turning, voltsWhen } from '../electrical/reduce.ts';
+
+/**
+ * What does a voltmeter show?
+ *
+ * The meter is a low-impedance one and loads what it touches: a dead conductor reads near zero, a
+ * sound one does not notice. Its reading is the open volts divided between the meter and the
+ * impedance of the network between its probes, motor included.
+ */
+export function loadedVolts(
+  circuit: Circuit,
+  machine: Machine | undefined,
+  at: Operating,
+  ends: readonly [number, number],
+): number {
+  const open = Math.hypot(
+    nodeRe(at, ends[0]) - nodeRe(at, ends[1]),
+    nodeIm(at, ends[0]) - nodeIm(at, ends[1]),
+  );
+  if (open === 0) return 0;
+  const meter = passiveImpedance(elementOf(circuit.context.input, 'voltmeter'), 1).re;
+  const [re, im] = impedanceBetween(machine, at, ends);
+  return (open * meter) / Math.hypot(meter + re, im);
+}
+
+/** Impedance of the network between two nodes, with the motor as it turns. */
+function impedanceBetween(
+  machine: Machine | undefined,
+  at: Operating,
+  ends: readonly [number, number],
+): readonly [number, number] {
+  const net = networkOf(at.reduced);
+  const probe = phasors(net.system.size);
+  push(probe, ends, -1);
+  nodeVolts(net, probe);
+  return difference(machine === undefined ? probe : withMotor(machine, at, probe), ends);
+}
+
+/** The probe's volts with the motor joined on: the windings answer to it as to any source. */
+function withMotor(machine: Machine, { reduced, end }: Operating, probe: Phasors): Phasors {
+  const openVolts = new Float64Array([
+    ...difference(probe, reduced.mainEnds),
+    ...difference(probe, reduced.startEnds),
+  ]);
+  const driven: Reduced = { ...reduced, base: probe, openVolts };
+  const at = turning();
+  turn(machine, driven, 1 - end.speed, at);
+  return voltsWhen(driven, at);
+}
+
+function difference(volts: Phasors, [from, to]: readonly [number, number]): readonly [number, number] {
+  const re = (from < 0 ? 0 : volts.re[from]!) - (to < 0 ? 0 : volts.re[to]!);
+  const im = (from < 0 ? 0 : volts.im[from]!) - (to < 0 ? 0 : volts.im[to]!);
+  return [re, im];
+}

@@ -1,0 +1,131 @@
+import { type Anchors, anchorsOf } from './electrical/anchor.ts';
+import { elementOf } from './electrical/elements/impedance.ts';
+import { soundWindingOhms } from './electrical/elements/winding.ts';
+import type { Circuit } from './electrical/install.ts';
+import { type Machine, machineOf, type ShortedTurns } from './electrical/motor.ts';
+import { network } from './electrical/network.ts';
+import {
+  atPowerUp,
+  type Drive,
+  driveOf,
+  marginsOf,
+  type Operating,
+  operate,
+  withoutModel,
+} from './electrical/operate.ts';
+import { windingOf } from './electrical/reduce.ts';
+import { type OhmBench, ohmBench } from './meters/ohms.ts';
+import { takeReading } from './meters/reading.ts';
+import type { Margins, Mode, PlantReading, PlantState, ReadingRequest, ReadingSite } from './types.ts';
+
+/**
+ * One installation with its faults: everything worked out at most once, when first asked for.
+ *
+ * Readings share run-ups (one for each state of switch and leads) and ohmmeter networks. Forcing a
+ * mode changes the run-up and nothing else.
+ */
+export interface Bench {
+  readonly circuit: Circuit;
+  readonly machine: Machine | undefined;
+  readonly anchors: Anchors;
+  readonly ohms: OhmBench;
+  /** The state reached with the site as it is. */
+  operating(site: ReadingSite): Operating;
+  /** The instant of power-up. */
+  powerUp(site: ReadingSite): Operating;
+}
+
+const CALLED: ReadingSite = { powered: true, calling: true, leads: 'connected' };
+const NO_MARGINS: Margins = { start: 0, release: 0 };
+
+export function plantState(circuit: Circuit, forced?: Mode): PlantState {
+  const bench = benchOf(circuit, forced);
+  const drive = memo(() => bench.drive(CALLED));
+  const margins = memo(() => {
+    const ready = drive();
+    return ready === undefined ? NO_MARGINS : marginsOf(ready);
+  });
+  return {
+    get mode(): Mode {
+      return bench.operating(CALLED).mode;
+    },
+    get margins(): Margins {
+      return margins();
+    },
+    read: (request: ReadingRequest): PlantReading => takeReading(bench, request),
+  };
+}
+
+function benchOf(
+  circuit: Circuit,
+  forced: Mode | undefined,
+): Bench & { drive(site: ReadingSite): Drive | undefined } {
+  const machine = machineIn(circuit);
+  const { motor, model } = circuit.context.input;
+  const net = network(circuit.layout.size);
+  const drives = new Map<string, Drive>();
+  const ends = new Map<string, Operating>();
+  const key = (site: ReadingSite): string => `${circuit.faulted.command ?? site.calling} ${site.leads}`;
+  const drive = (site: ReadingSite): Drive | undefined => {
+    if (machine === undefined) return undefined;
+    return remembered(drives, key(site), () => driveOf(circuit, machine, { ...site, net }));
+  };
+  const seriesShare = elementOf(circuit.context.input, 'capacitor-run').seriesShare ?? 0;
+  return {
+    circuit,
+    machine,
+    anchors: anchorsOf(motor, model, seriesShare),
+    ohms: ohmBench(circuit),
+    drive,
+    operating: (site) =>
+      remembered(ends, key(site), () => {
+        const ready = drive(site);
+        return ready === undefined ? withoutModel(circuit, { ...site, net }) : operate(ready, forced);
+      }),
+    powerUp: (site) =>
+      remembered(ends, `${key(site)} power-up`, () => {
+        const ready = drive(site);
+        return ready === undefined ? withoutModel(circuit, { ...site, net }) : atPowerUp(ready);
+      }),
+  };
+}
+
+function remembered<T>(known: Map<string, T>, key: string, make: () => T): T {
+  const found = known.get(key);
+  if (found !== undefined) return found;
+  const made = make();
+  known.set(key, made);
+  return made;
+}
+
+function memo<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}
+
+/** Ohms that stand for a broken winding: its current is then nothing, and no equation goes singular. */
+const BROKEN_OHMS = 1e7;
+
+/** The motor of an installation with what its faults do to the windings; undefined without a model. */
+export function machineIn(circuit: Circuit): Machine | undefined {
+  const { model } = circuit.context.input;
+  if (model === undefined) return undefined;
+  const main = circuit.faulted.parts[windingOf(circuit, 'winding-main')]!;
+  const start = circuit.faulted.parts[windingOf(circuit, 'winding-start')]!;
+  return machineOf(model, {
+    mainOhms: soundWindingOhms('winding-main', circuit.context) * model.hotFactor,
+    startOhms: soundWindingOhms('winding-start', circuit.context) * model.hotFactor,
+    mainSeries: main.open ? BROKEN_OHMS : main.seriesOhms,
+    startSeries: start.open ? BROKEN_OHMS : start.seriesOhms,
+    shorted: shortedTurns(circuit, 'main', main.scale) ?? shortedTurns(circuit, 'start', start.scale),
+  });
+}
+
+function shortedTurns(circuit: Circuit, winding: 'main' | 'start', scale: number): ShortedTurns | undefined {
+  if (scale >= 1) return undefined;
+  const spot = elementOf(circuit.context.input, `winding-${winding}`).turnShort ?? 0;
+  return { winding, share: Math.min(1, 1 - scale), spot };
+}
