@@ -6,7 +6,10 @@ import { installation } from './installation.ts';
  * The case file: an append-only list of events, versioned and strict, read and written by the app
  * and the command line alike. State is the fold of the events (src/records/fold.ts).
  */
-export const caseId = z.string().regex(/^[a-z0-9]+(?:-[a-z0-9]+)*$/, 'a case id is lower-case words joined by hyphens').max(60);
+export const caseId = z
+  .string()
+  .regex(/^[a-z0-9]+(?:-[a-z0-9]+)*$/, 'a case id is lower-case words joined by hyphens')
+  .max(60);
 
 /** `case:sequence:device`; sequence = 1 + the highest the device knew. */
 export const eventId = z.string().regex(/^[a-z0-9-]+:\d{6}:[a-z0-9-]+$/, 'an event id is case:000001:device');
@@ -19,7 +22,12 @@ export type NotTakenReason = z.infer<typeof notTakenReason>;
  * taken are kinds of reading, never numbers.
  */
 export const reading = z.union([
-  z.strictObject({ value: z.tuple([z.number().nonnegative(), z.enum(['ohm', 'kohm', 'Mohm', 'mohm', 'V', 'mV', 'A', 'mA', 'uF', 'nF', 'W', 'kW', 'psi', 's', 'min'])]) }),
+  z.strictObject({
+    value: z.tuple([
+      z.number().nonnegative(),
+      z.enum(['ohm', 'kohm', 'Mohm', 'mohm', 'V', 'mV', 'A', 'mA', 'uF', 'nF', 'W', 'kW', 'psi', 's', 'min']),
+    ]),
+  }),
   z.strictObject({ open: z.literal(true) }),
   z.strictObject({ unstable: z.literal(true) }),
   z.strictObject({ answer: id }),
@@ -49,7 +57,14 @@ export const event = z.discriminatedUnion('kind', [
     instruments: z.array(id),
     meter: z.enum(['ordinary', 'bench']),
   }),
-  z.strictObject({ ...stamp, kind: z.literal('installation'), set: installation }),
+  z.strictObject({
+    ...stamp,
+    kind: z.literal('installation'),
+    /** Laid over what was known before, field by field. */
+    set: installation,
+    /** Fields that turn out not to be known after all; dropped before `set` is laid over. */
+    unknown: z.array(installation.keyof()).optional(),
+  }),
   z.strictObject({ ...stamp, kind: z.literal('circumstances'), happened: z.array(id) }),
   z.strictObject({
     ...stamp,
@@ -62,9 +77,19 @@ export const event = z.discriminatedUnion('kind', [
     asLeft: z.literal(true).optional(),
   }),
   z.strictObject({ ...stamp, kind: z.literal('site'), event: siteEvent }),
-  z.strictObject({ ...stamp, kind: z.literal('visit'), type: id, note: words.max(500).optional() }),
+  z.strictObject({
+    ...stamp,
+    kind: z.literal('visit'),
+    type: id,
+    note: words.max(500).optional(),
+    /** Events that count no longer: a step back. They stay in the trail. */
+    withdraws: z.array(eventId).min(1).optional(),
+  }),
 ]);
 export type CaseEvent = z.infer<typeof event>;
+
+/** As written, stored and sent: quantities with their printed units. */
+export type CaseEventInput = z.input<typeof event>;
 
 export const caseFile = z.strictObject({
   format: z.literal('ohmwell-case'),
