@@ -13,7 +13,10 @@ export function checksOn(system: System, checks: readonly Check[]): Check[] {
   const names = namesIn(choice.input.pieces);
   return checks.filter(
     (check) =>
-      placesOf(check).every((name) => names.has(name)) && !(check.notPlugApart === true && choice.box.plugApart),
+      placesOf(check).every((name) => names.has(name)) &&
+      (check.needs ?? []).every((name) => names.has(name)) &&
+      !(check.without ?? []).some((name) => names.has(name)) &&
+      !(check.notPlugApart === true && choice.box.plugApart),
   );
 }
 
@@ -26,7 +29,7 @@ export function isAtHand(check: Check, kit: { instruments: readonly string[]; me
 /** The nodes and parts that a check touches. */
 export function placesOf(check: Check): readonly string[] {
   const { at } = check;
-  if ('between' in at) return at.between;
+  if ('between' in at) return [...at.between, ...(at.tie ?? [])];
   if ('across' in at) return [at.across];
   if ('clamp' in at) return at.clamp;
   if ('tied' in at) return [...at.tied, at.to];

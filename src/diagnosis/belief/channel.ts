@@ -43,6 +43,7 @@ export function requestOf(check: Check): ReadingRequest {
       powered: site.supply !== 'locked',
       calling: site.supply !== 'locked' || site.calling === true,
       leads: site.leads === 'lifted' || site.leads === 'split' ? site.leads : 'connected',
+      cooled: site.cooled,
     },
   };
 }
@@ -114,7 +115,8 @@ function answersChannel(check: Check, piece: Piece, request: ReadingRequest): Ch
 function signsChannel(knowledge: Knowledge, check: Check, hypothesis: { fault: Fault }): Channel {
   if (!('answers' in check.reads)) return SILENT;
   const { answers } = check.reads;
-  const signs = (hypothesis.fault.signs ?? []).filter((sign) => sign.check === check.id);
+  const own = (hypothesis.fault.signs ?? []).filter((sign) => sign.check === check.id);
+  const signs = own.length > 0 ? own : (check.usual ?? []);
   if (signs.length === 0 && check.expected === undefined) return SILENT;
   const given: Record<string, number> = {};
   for (const sign of signs) given[sign.answer] = figureOf(knowledge.judgements, 'frequency-words', sign.how);
