@@ -2,6 +2,7 @@ import type { Prediction } from '../schema/check.ts';
 import { elementOf } from './electrical/elements/impedance.ts';
 import { type Circuit, conduction } from './electrical/install.ts';
 import type { Operating } from './electrical/operate.ts';
+import { atRest } from './electrical/positions.ts';
 import { coilVolts, constant } from './electrical/start-control.ts';
 import { type Trip, tripClass, tripsOf } from './electrical/trips.ts';
 import { partsOf } from './layout.ts';
@@ -98,13 +99,7 @@ export function contactorPosition(circuit: Circuit, at: Operating): string {
 
 /** Every pole of the pressure switch that exists is made. */
 function contactsMade(circuit: Circuit, site: ReadingSite): boolean {
-  const position = {
-    calling: circuit.faulted.command ?? site.calling,
-    contactor: false,
-    relay: true,
-    sense: false,
-    leads: site.leads,
-  };
+  const position = atRest({ ...site, calling: circuit.faulted.command ?? site.calling });
   return partsOf(circuit.layout, 'switch-pole').every((pole) => {
     const how = conduction(circuit, pole, position);
     return how === 'made' || how === 'bridged';

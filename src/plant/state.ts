@@ -65,7 +65,8 @@ function benchOf(
   const net = network(circuit.layout.size);
   const drives = new Map<string, Drive>();
   const ends = new Map<string, Operating>();
-  const key = (site: ReadingSite): string => `${circuit.faulted.command ?? site.calling} ${site.leads}`;
+  const key = (site: ReadingSite): string =>
+    `${circuit.faulted.command ?? site.calling} ${site.leads} ${site.cooled ?? false}`;
   const drive = (site: ReadingSite): Drive | undefined => {
     if (machine === undefined) return undefined;
     return remembered(drives, key(site), () => driveOf(circuit, machine, { ...site, net }));

@@ -65,6 +65,8 @@ export interface ReadingSite {
   readonly powered: boolean;
   readonly calling: boolean;
   readonly leads: 'connected' | 'lifted' | 'split';
+  /** The motor has stood still long enough for its own protector to close again. */
+  readonly cooled?: boolean | undefined;
 }
 
 export interface ReadingRequest {

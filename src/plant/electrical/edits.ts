@@ -10,6 +10,8 @@ import type { Injection } from '../types.ts';
  */
 export interface PartCondition {
   readonly open: boolean;
+  /** Open only while hot: a protector that closes again by itself. */
+  readonly openUntilCool: boolean;
   readonly shorted: boolean;
   readonly stuck: 'made' | 'apart' | undefined;
   readonly seriesOhms: number;
@@ -36,7 +38,14 @@ export interface Faulted {
   readonly command: boolean | undefined;
 }
 
-const SOUND: PartCondition = { open: false, shorted: false, stuck: undefined, seriesOhms: 0, scale: 1 };
+const SOUND: PartCondition = {
+  open: false,
+  openUntilCool: false,
+  shorted: false,
+  stuck: undefined,
+  seriesOhms: 0,
+  scale: 1,
+};
 
 interface Draft {
   readonly layout: Layout;
@@ -70,15 +79,20 @@ export function applyEdits(layout: Layout, injection: Injection): Faulted {
 function apply(draft: Draft, edit: Edit): void {
   switch (edit.edit) {
     case 'open':
-      return change(draft, edit.part, () => ({ open: true }));
+      change(draft, edit.part, () => (edit.untilCool === true ? { openUntilCool: true } : { open: true }));
+      return;
     case 'short':
-      return change(draft, edit.part, () => ({ shorted: true }));
+      change(draft, edit.part, () => ({ shorted: true }));
+      return;
     case 'stick':
-      return change(draft, edit.part, () => ({ stuck: edit.state }));
+      change(draft, edit.part, () => ({ stuck: edit.state }));
+      return;
     case 'series':
-      return change(draft, edit.part, (was) => ({ seriesOhms: was.seriesOhms + severityOf(draft, edit) }));
+      change(draft, edit.part, (was) => ({ seriesOhms: was.seriesOhms + severityOf(draft, edit) }));
+      return;
     case 'scale':
-      return change(draft, edit.part, (was) => ({ scale: was.scale * severityOf(draft, edit) }));
+      change(draft, edit.part, (was) => ({ scale: was.scale * severityOf(draft, edit) }));
+      return;
     case 'leak':
       draft.leaks.push({
         from: nodeOf(draft.layout, edit.nodes[0]),
@@ -87,9 +101,11 @@ function apply(draft: Draft, edit: Edit): void {
       });
       return;
     case 'exchange':
-      return exchange(draft, edit.parts);
+      exchange(draft, edit.parts);
+      return;
     case 'supply':
-      return supply(draft, edit.leg, severityOf(draft, edit));
+      supply(draft, edit.leg, severityOf(draft, edit));
+      return;
     case 'shaft':
       draft.shaft = {
         locked: draft.shaft.locked || edit.state === 'locked',
@@ -101,7 +117,7 @@ function apply(draft: Draft, edit: Edit): void {
       draft.command = edit.calling;
       return;
     default:
-      return unknownEdit(edit);
+      unknownEdit(edit);
   }
 }
 

@@ -80,7 +80,7 @@ export type Conduction = 'none' | 'made' | 'apart' | 'bridged';
 
 export function conduction(circuit: Circuit, index: number, position: Position): Conduction {
   const condition: PartCondition = circuit.faulted.parts[index]!;
-  if (condition.open) return 'none';
+  if (condition.open || (condition.openUntilCool && !position.cooled)) return 'none';
   if (condition.shorted) return 'bridged';
   if (condition.stuck !== undefined) return condition.stuck;
   return isMade(circuit.layout.parts[index]!.kind, position) ? 'made' : 'apart';

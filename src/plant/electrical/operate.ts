@@ -32,6 +32,12 @@ export interface Drive {
   readonly at: Turning;
 }
 
+/** The state of the site, and a network to work in. */
+export interface SiteNet extends Pick<Position, 'calling' | 'leads'> {
+  readonly cooled?: boolean | undefined;
+  readonly net: Network;
+}
+
 /** Where a run-up ended. */
 export interface RunEnd {
   /** Share of synchronous speed, negative when turning backwards. */
@@ -58,14 +64,10 @@ const MOST_MARGIN = 25;
 const LEAST_TORQUE = 1e-12;
 
 /** Gets an installation ready to be called: decides the contactor, and whether the start branch is in. */
-export function driveOf(
-  circuit: Circuit,
-  machine: Machine,
-  at: { readonly calling: boolean; readonly leads: Position['leads']; readonly net: Network },
-): Drive {
+export function driveOf(circuit: Circuit, machine: Machine, at: SiteNet): Drive {
   const { faulted, context } = circuit;
   const control = startControlOf(circuit);
-  const rest = atRest(faulted.command ?? at.calling, at.leads);
+  const rest = atRest({ ...at, calling: faulted.command ?? at.calling });
   const drag = faulted.shaft.drag;
   const drive = {
     circuit,
@@ -98,11 +100,8 @@ function pullsIn(
 }
 
 /** An installation whose motor has no model: what is alive, and nothing about the motor itself. */
-export function withoutModel(
-  circuit: Circuit,
-  at: { readonly calling: boolean; readonly leads: Position['leads']; readonly net: Network },
-): Operating {
-  const rest = atRest(circuit.faulted.command ?? at.calling, at.leads);
+export function withoutModel(circuit: Circuit, at: SiteNet): Operating {
+  const rest = atRest({ ...at, calling: circuit.faulted.command ?? at.calling });
   const contactor = pullsIn(circuit, undefined, { position: rest, net: at.net });
   const reduced = reduce(circuit, { ...rest, contactor, relay: false }, at.net);
   const end = { speed: 0, startIn: false, chatters: false };

@@ -13,16 +13,27 @@ export interface Position {
   /** Current-sensing start switch, in a box or inside the motor: apart at rest. */
   readonly sense: boolean;
   readonly leads: 'connected' | 'lifted' | 'split';
+  /** Long enough without current for a protector to close again. */
+  readonly cooled: boolean;
 }
 
 /** How everything stands with no power on. */
-export const atRest = (calling: boolean, leads: Position['leads']): Position => ({
-  calling,
+export const atRest = (
+  site: Pick<Position, 'calling' | 'leads'> & { readonly cooled?: boolean | undefined },
+): Position => ({
+  calling: site.calling,
   contactor: false,
   relay: true,
   sense: false,
-  leads,
+  leads: site.leads,
+  cooled: site.cooled ?? false,
 });
+
+/** With nothing taken apart and every hand-moved contact held made. */
+export const HELD_MADE: Position = {
+  ...atRest({ calling: true, leads: 'connected' }),
+  contactor: true,
+};
 
 /** Whether a sound part of this kind conducts in this position. */
 export function isMade(kind: PartKind, position: Position): boolean {
@@ -44,11 +55,3 @@ export function isMade(kind: PartKind, position: Position): boolean {
       return true;
   }
 }
-
-/** Kinds whose contact an edit can hold made or apart and that a hand can move for a reading. */
-export const isMoving = (kind: PartKind): boolean =>
-  kind === 'switch-pole' || kind === 'contactor-pole' || kind === 'relay-contact' || isSensing(kind);
-
-/** Start switches that current fires and speed lets go. */
-export const isSensing = (kind: PartKind): boolean =>
-  kind === 'sense-switch' || kind === 'start-switch-inside';

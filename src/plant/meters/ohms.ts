@@ -1,6 +1,6 @@
-import { assembleOhms, type Circuit, conductance, conduction } from '../electrical/install.ts';
+import { assembleOhms, type Circuit, conductance } from '../electrical/install.ts';
 import { type Network, network, nodeVolts, phasors, prepare, push, stamp } from '../electrical/network.ts';
-import { atRest, isSensing, type Position } from '../electrical/positions.ts';
+import { atRest, HELD_MADE, type Position } from '../electrical/positions.ts';
 import type { PlantReading, ReadingSite } from '../types.ts';
 
 /**
@@ -27,28 +27,35 @@ export interface OhmBench {
 
 export const ohmBench = (circuit: Circuit): OhmBench => ({ circuit, prepared: new Map() });
 
-/** Between two nodes, with whatever else joins them. */
+/** Between two nodes, with whatever else joins them; `tied` nodes are twisted together for it. */
 export function ohmsBetween(
   bench: OhmBench,
   ends: readonly [number, number],
-  site: ReadingSite,
+  at: { readonly tied: readonly number[]; readonly site: ReadingSite },
 ): PlantReading {
-  return reading(resistance(preparedFor(bench, site), ends));
+  const net = at.tied.length > 0 ? tiedNet(bench.circuit, at) : preparedFor(bench, at.site);
+  return reading(resistance(net, ends));
 }
 
 /** From nodes tied together to one other node: the insulation of all leads at once. */
 export function ohmsTied(
-  bench: OhmBench,
+  { circuit }: OhmBench,
   tied: readonly number[],
-  at: { to: number; site: ReadingSite },
+  at: { readonly to: number; readonly site: ReadingSite },
 ): PlantReading {
-  const { circuit } = bench;
+  return reading(resistance(tiedNet(circuit, { tied, site: at.site }), [tied[0]!, at.to]));
+}
+
+/** An ohmmeter network with some nodes twisted together for the reading. */
+function tiedNet(
+  circuit: Circuit,
+  at: { readonly tied: readonly number[]; readonly site: ReadingSite },
+): Network {
   const net = network(circuit.layout.size);
   assembleOhms(circuit, restOf(circuit, at.site), net);
-  const first = tied[0]!;
-  for (const node of tied.slice(1)) stamp(net, [first, node], circuit.wire, 0);
+  for (const node of at.tied.slice(1)) stamp(net, [at.tied[0]!, node], circuit.wire, 0);
   prepare(net);
-  return reading(resistance(net, [first, at.to]));
+  return net;
 }
 
 /**
@@ -56,22 +63,13 @@ export function ohmsTied(
  * (armature pressed, lever made); a current-sensing switch cannot be, so it is read at rest.
  */
 export function ohmsAcross(circuit: Circuit, part: number): PlantReading {
-  const { kind } = circuit.layout.parts[part]!;
-  const pressed: Position = { ...atRest(true, 'connected'), contactor: true };
-  const siemens = conductance(circuit, part, isSensing(kind) ? atRest(true, 'connected') : pressed);
+  const siemens = conductance(circuit, part, HELD_MADE);
   return reading(siemens > 0 ? 1 / siemens : OVER_RANGE_OHMS);
-}
-
-/** Whether a part conducts when held made: what a look at it would call whole. */
-export function canConduct(circuit: Circuit, part: number): boolean {
-  const pressed: Position = { ...atRest(true, 'connected'), contactor: true, sense: true };
-  const how = conduction(circuit, part, pressed);
-  return how === 'made' || how === 'bridged';
 }
 
 function preparedFor(bench: OhmBench, site: ReadingSite): Network {
   const position = restOf(bench.circuit, site);
-  const key = `${position.calling} ${position.leads}`;
+  const key = `${position.calling} ${position.leads} ${position.cooled}`;
   const known = bench.prepared.get(key);
   if (known !== undefined) return known;
   const net = network(bench.circuit.layout.size);
@@ -82,7 +80,7 @@ function preparedFor(bench: OhmBench, site: ReadingSite): Network {
 }
 
 const restOf = ({ faulted }: Circuit, site: ReadingSite): Position =>
-  atRest(faulted.command ?? site.calling, site.leads);
+  atRest({ ...site, calling: faulted.command ?? site.calling });
 
 /** One ampere through the meter: the volts are the ohms. */
 function resistance(net: Network, ends: readonly [number, number]): number {

@@ -2,7 +2,6 @@ import { anchorKind } from '../electrical/anchor.ts';
 import { clampedCurrent, deliveredWatts, magnitude } from '../electrical/branch.ts';
 import { endsOf } from '../electrical/install.ts';
 import type { Operating } from '../electrical/operate.ts';
-import { partsOf } from '../layout.ts';
 import { answerOf } from '../rules.ts';
 import type { Bench } from '../state.ts';
 import type { PlantReading, ReadingRequest, ReadingSite, Regime } from '../types.ts';
@@ -62,7 +61,9 @@ function readOhms({ circuit, ohms }: Bench, { at, site }: ReadingRequest): Plant
   }
   if ('between' in at) {
     const ends = found(nodes, at.between);
-    return ends === undefined ? noSuchNode : ohmsBetween(ohms, [ends[0]!, ends[1]!], site);
+    const tied = found(nodes, at.tie ?? []);
+    if (ends === undefined || tied === undefined) return noSuchNode;
+    return ohmsBetween(ohms, [ends[0]!, ends[1]!], { tied, site });
   }
   if (!('tied' in at)) return notForThePlant;
   const tied = found(nodes, at.tied);
@@ -140,6 +141,3 @@ function loadOf({ circuit }: Bench): number {
   const { shaft } = circuit.faulted;
   return shaft.free ? 0 : circuit.context.conditions.load * shaft.drag;
 }
-
-export const hasPart = ({ circuit }: Bench, kind: Parameters<typeof partsOf>[1]): boolean =>
-  partsOf(circuit.layout, kind).length > 0;
