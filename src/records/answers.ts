@@ -1,8 +1,9 @@
 import type { Person } from '../schema/basics.ts';
 import type { CaseState, StandingAnswer } from '../schema/case-state.ts';
+import { answerFits, type Known } from './fits.ts';
 import type { RecordedEvent } from './recorded.ts';
 
-export type AnswerEvent = Extract<RecordedEvent, { kind: 'answer' }>;
+type AnswerEvent = Extract<RecordedEvent, { kind: 'answer' }>;
 
 /** An answer with the place in the order that it speaks for: its own, or that of what it corrects. */
 interface Placed {
@@ -29,11 +30,13 @@ export interface AnswersNow {
  */
 export function standingAnswers(
   counting: readonly RecordedEvent[],
-  known: ReadonlySet<string> | undefined,
+  checks: Known['checks'] | undefined,
 ): AnswersNow {
   const { live, replaced } = afterCorrections(counting);
   const latest = new Map<string, Placed>();
-  const usable = live.filter(({ answer }) => known?.has(answer.check) ?? true);
+  const usable = live.filter(
+    ({ answer }) => checks === undefined || answerFits(answer, checks, '').length === 0,
+  );
   for (const placed of usable.sort((one, other) => one.place - other.place)) {
     const key = `${placed.answer.check} ${placed.answer.asLeft ?? false}`;
     const before = latest.get(key);

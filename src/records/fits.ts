@@ -4,6 +4,7 @@ import type { Check } from '../schema/check.ts';
 import { installation as installationShape } from '../schema/installation.ts';
 import { of, type UnitName, unitsOf } from '../units/units.ts';
 import { didYouMean } from './nearest.ts';
+import type { RecordedEvent } from './recorded.ts';
 
 type IdsOf = Readonly<Record<string, unknown>>;
 
@@ -26,7 +27,7 @@ export interface Known {
 export function eventFits(event: CaseEventInput, known: Known, at: string): Problem[] {
   switch (event.kind) {
     case 'answer':
-      return answerFits(event, known, at);
+      return answerFits(event, known.checks, at);
     case 'kit':
       return event.instruments.flatMap((id, index) =>
         idFits({ id, table: known.instruments, what: 'instrument', at: `${at} › instruments[${index}]` }),
@@ -58,11 +59,19 @@ function idFits({ id, table, what, at }: Reference): Problem[] {
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-function answerFits(event: Extract<CaseEventInput, { kind: 'answer' }>, known: Known, at: string): Problem[] {
-  const unknown = idFits({ id: event.check, table: known.checks, what: 'check', at: `${at} › check` });
-  const check = known.checks[event.check];
-  if (unknown.length > 0 || check === undefined) return unknown;
+type Answer = Extract<CaseEventInput, { kind: 'answer' }>;
+
+/** Is the check known, and can the reading be a reading of it? */
+export function answerFits(event: Answer, checks: Known['checks'], at: string): Problem[] {
+  const check = Object.hasOwn(checks, event.check) ? checks[event.check] : undefined;
+  if (check === undefined)
+    return idFits({ id: event.check, table: checks, what: 'check', at: `${at} › check` });
   return readingFits({ id: event.check, reads: check.reads }, event.reading, `${at} › reading`);
+}
+
+/** Every answer of a case that cannot stand on this content, by its event: kept, reported, not used. */
+export function answersThatDoNotFit(events: readonly RecordedEvent[], checks: Known['checks']): Problem[] {
+  return events.flatMap((event) => (event.kind === 'answer' ? answerFits(event, checks, event.id) : []));
 }
 
 /** A reading against what its check reads. Not taken always fits. */

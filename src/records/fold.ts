@@ -3,6 +3,7 @@ import type { CaseState, StandingSiteEvent } from '../schema/case-state.ts';
 import { type Installation, installation } from '../schema/installation.ts';
 import { splitAnswers, standingAnswers } from './answers.ts';
 import { highestSequence, idParts, inOrder } from './event-id.ts';
+import type { Known } from './fits.ts';
 import type { RecordedEvent } from './recorded.ts';
 import { trailOf } from './trail.ts';
 import { withdrawnIn } from './withdrawn.ts';
@@ -15,19 +16,19 @@ import { withdrawnIn } from './withdrawn.ts';
  * least trusted. Site claims lapse by themselves where the person changes, where another device goes
  * on, and where a step is withdrawn: what was claimed before is then history.
  *
- * @param known  answers to checks outside this set stay in the trail and do not stand; without it
- *               every answer stands. `answersThatDoNotFit` reports them.
+ * @param checks  answers to checks that are not here, or that do not fit their check, stay in the trail
+ *                and do not stand; without it every answer stands. `answersThatDoNotFit` reports them.
  * @throws when an event does not have the shape of the schema: files and stores check what they read
  */
 export function foldCase(
   caseId: string,
   events: readonly RecordedEvent[],
-  known?: ReadonlySet<string>,
+  checks?: Known['checks'],
 ): CaseState {
   const ordered = inOrder(events);
   const withdrawn = withdrawnIn(ordered);
   const counting = ordered.filter(({ id }) => !withdrawn.has(id));
-  const answers = standingAnswers(counting, known);
+  const answers = standingAnswers(counting, checks);
   return {
     case: caseId,
     ...folded(counting),

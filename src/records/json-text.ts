@@ -27,7 +27,7 @@ export function parseJson(text: string): ParsedJson {
 }
 
 const SPACE = /[ \t\n\r]*/y;
-const STRING = /"(?:[^"\\\u0000-\u001f]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"/y;
+const STRING = /"(?:[^"\\]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"/y;
 const SCALAR = /(?:true|false|null|-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?)/y;
 
 /** What may stand at a place. */
@@ -80,7 +80,7 @@ function readToken(
   if (mark === ',' && wanted === ', or ]') return { at: at + 1, wanted: 'value' };
   if (mark === ':' && wanted === ':') return { at: at + 1, wanted: 'value' };
   if (wanted.startsWith('name')) {
-    const end = matchAt(STRING, text, at);
+    const end = stringAt(text, at);
     return end === undefined ? undefined : { at: end, wanted: ':' };
   }
   if (!wanted.startsWith('value')) return undefined;
@@ -88,7 +88,7 @@ function readToken(
     open.push(mark);
     return { at: at + 1, wanted: mark === '{' ? 'name in quotes or }' : 'value or ]' };
   }
-  const end = matchAt(STRING, text, at) ?? matchAt(SCALAR, text, at);
+  const end = stringAt(text, at) ?? matchAt(SCALAR, text, at);
   return end === undefined ? undefined : afterValue(end);
 }
 
@@ -96,6 +96,13 @@ function afterAny(open: readonly string[]): Wanted {
   const inside = open.at(-1);
   if (inside === undefined) return 'end';
   return inside === '{' ? ', or }' : ', or ]';
+}
+
+/** End of a string, unless it holds a bare control character. */
+function stringAt(text: string, at: number): number | undefined {
+  const end = matchAt(STRING, text, at);
+  for (let index = at; index < (end ?? at); index++) if (text.charCodeAt(index) < 0x20) return undefined;
+  return end;
 }
 
 function matchAt(pattern: RegExp, text: string, at: number): number | undefined {

@@ -1,10 +1,12 @@
 import { describe, expect, test } from 'vitest';
+import { answersThatDoNotFit, type Known } from '../../src/records/fits.ts';
 import { foldCase } from '../../src/records/fold.ts';
 import type { EventDraft } from '../../src/records/recorded.ts';
 import { CASE, idOf, numbered, ohms, said } from './support/events.ts';
+import { KNOWN } from './support/known.ts';
 
-const fold = (drafts: readonly EventDraft[], known?: ReadonlySet<string>) =>
-  foldCase(CASE, numbered(drafts), known);
+const fold = (drafts: readonly EventDraft[], checks?: Known['checks']) =>
+  foldCase(CASE, numbered(drafts), checks);
 const values = (state: ReturnType<typeof foldCase>) =>
   state.answers.map(({ check, reading }) => [check, 'value' in reading ? reading.value[0] : reading]);
 
@@ -139,13 +141,25 @@ test('what was left is kept apart from what was found', () => {
   expect(state.asLeft.map(({ event }) => event)).toEqual([idOf(2)]);
 });
 
-test('an answer to a check that is not known stays in the trail and does not stand', () => {
-  const state = fold(
-    [ohms('ohms-of-the-moon', 9), ohms('ohms-yellow-black', 3)],
-    new Set(['ohms-yellow-black']),
-  );
-  expect(values(state)).toEqual([['ohms-yellow-black', 3]]);
-  expect(state.trail.map(({ check }) => check)).toEqual(['ohms-of-the-moon', 'ohms-yellow-black']);
+describe('an answer that this content cannot use', () => {
+  const drafts: EventDraft[] = [
+    ohms('ohms-of-the-moon', 9),
+    ohms('volts-service-pair', 240),
+    { kind: 'answer', check: 'what-is-seen', reading: { answer: 'on-fire' } },
+    ohms('ohms-yellow-black', 3),
+  ];
+  test('stays in the trail and does not stand', () => {
+    const state = fold(drafts, KNOWN.checks);
+    expect(values(state)).toEqual([['ohms-yellow-black', 3]]);
+    expect(state.trail).toHaveLength(4);
+  });
+  test('is reported by its event', () => {
+    expect(answersThatDoNotFit(numbered(drafts), KNOWN.checks).map(({ at }) => at)).toEqual([
+      `${idOf(1)} › check`,
+      `${idOf(2)} › reading › value[1]`,
+      `${idOf(3)} › reading › answer`,
+    ]);
+  });
 });
 
 test('an answer is by the person of its time', () => {
