@@ -1,0 +1,166 @@
+import { ask, claims, clears, handsOver, tree, undecided } from './ask.ts';
+
+/**
+ * What do the three lead ohms say, read at the box with the leads lifted?
+ *
+ * The pattern of all three decides, never one of them: two pairs off name the lead that they share,
+ * and a lead in the wrong place shows as three good values in the wrong pairs. Readings that fit no
+ * pattern are to be taken again. An open lead is read once more after cooling before anybody opens
+ * the well, because a hot protector reads open too.
+ */
+export const motorAndCable = tree.createMachine({
+  id: 'motor-and-cable',
+  initial: 'main',
+  states: {
+    main: ask('ohms-yellow-black', {
+      'as-expected': 'startBesideGood',
+      low: 'startBesideLow',
+      high: 'startBesideHigh',
+      open: 'startBesideOpen',
+      'not-taken': 'startAlone',
+      'not-here': 'twoWire',
+    }),
+
+    startBesideGood: ask('ohms-yellow-red', {
+      'as-expected': 'thirdBesideGood',
+      low: 'thirdBesideStartLow',
+      high: 'thirdBesideStartHigh',
+      open: 'thirdBesideRedOpen',
+      'not-taken': 'thirdBesideGood',
+    }),
+    thirdBesideGood: ask('ohms-black-red', {
+      'as-expected': 'insulation',
+      low: 'takeAgain',
+      high: 'takeAgain',
+      open: 'takeAgain',
+      'not-taken': 'insulation',
+    }),
+    thirdBesideStartLow: ask('ohms-black-red', {
+      'as-expected': 'takeAgain',
+      low: 'leak',
+      high: 'takeAgain',
+      open: 'takeAgain',
+      'not-taken': 'leak',
+    }),
+    thirdBesideStartHigh: ask('ohms-black-red', {
+      'as-expected': 'takeAgain',
+      low: 'exchanged',
+      high: 'wellHead',
+      open: 'takeAgain',
+      'not-taken': 'wellHead',
+    }),
+    thirdBesideRedOpen: ask('ohms-black-red', {
+      'as-expected': 'takeAgain',
+      low: 'takeAgain',
+      high: 'takeAgain',
+      open: 'wellHead',
+      'not-taken': 'wellHead',
+    }),
+
+    startBesideLow: ask('ohms-yellow-red', {
+      'as-expected': 'thirdBesideMainLow',
+      low: 'leak',
+      high: 'thirdBesideMainLow',
+      open: 'wellHead',
+      'not-taken': 'thirdBesideMainLow',
+    }),
+    thirdBesideMainLow: ask('ohms-black-red', {
+      'as-expected': 'turnsShorted',
+      low: 'turnsShorted',
+      high: 'takeAgain',
+      open: 'takeAgain',
+      'not-taken': 'turnsShorted',
+    }),
+
+    startBesideHigh: ask('ohms-yellow-red', {
+      'as-expected': 'thirdBesideBlackHigh',
+      low: 'exchanged',
+      high: 'thirdBesideYellowHigh',
+      open: 'wellHead',
+      'not-taken': 'thirdBesideBlackHigh',
+    }),
+    thirdBesideBlackHigh: ask('ohms-black-red', {
+      'as-expected': 'wellHead',
+      low: 'exchanged',
+      high: 'wellHead',
+      open: 'takeAgain',
+      'not-taken': 'wellHead',
+    }),
+    thirdBesideYellowHigh: ask('ohms-black-red', {
+      'as-expected': 'wellHead',
+      low: 'exchanged',
+      high: 'wellHead',
+      open: 'takeAgain',
+      'not-taken': 'wellHead',
+    }),
+
+    startBesideOpen: ask('ohms-yellow-red', {
+      'as-expected': 'thirdBesideBlackOpen',
+      low: 'thirdBesideBlackOpen',
+      high: 'thirdBesideBlackOpen',
+      open: 'thirdBesideYellowOpen',
+      'not-taken': 'thirdBesideYellowOpen',
+    }),
+    thirdBesideBlackOpen: ask('ohms-black-red', {
+      'as-expected': 'takeAgain',
+      low: 'takeAgain',
+      high: 'takeAgain',
+      open: 'afterCool',
+      'not-taken': 'afterCool',
+    }),
+    thirdBesideYellowOpen: ask('ohms-black-red', {
+      'as-expected': 'afterCool',
+      low: 'afterCool',
+      high: 'afterCool',
+      open: 'wellHead',
+      'not-taken': 'afterCool',
+    }),
+    afterCool: ask('ohms-after-cool-yellow-black', {
+      'as-expected': 'cycling',
+      low: 'cycling',
+      high: 'cycling',
+      open: 'wellHead',
+      'not-taken': 'undecided',
+    }),
+
+    startAlone: ask('ohms-yellow-red', {
+      'as-expected': 'thirdAlone',
+      low: 'leak',
+      high: 'thirdBesideYellowHigh',
+      open: 'thirdBesideYellowOpen',
+      'not-taken': 'leak',
+    }),
+    thirdAlone: ask('ohms-black-red', {
+      'as-expected': 'insulation',
+      low: 'exchangedOrShorted',
+      high: 'wellHead',
+      open: 'afterCool',
+      'not-taken': 'leak',
+    }),
+    insulation: ask('insulation-system', {
+      'as-expected': 'sound',
+      low: 'wellHead',
+      high: 'sound',
+      open: 'sound',
+      'not-taken': 'undecided',
+    }),
+
+    leak: ask('insulation-system', {
+      'as-expected': 'undecided',
+      low: 'wellHead',
+      high: 'undecided',
+      open: 'undecided',
+      'not-taken': 'undecided',
+    }),
+
+    sound: clears('motor-and-cable'),
+    exchanged: claims('leads-exchanged'),
+    turnsShorted: claims('main-turns-shorted'),
+    exchangedOrShorted: claims('leads-exchanged', 'main-turns-shorted'),
+    cycling: claims('motor-protector-cycling'),
+    wellHead: handsOver('well-head'),
+    twoWire: handsOver('two-wire-motor'),
+    takeAgain: undecided('motor-and-cable'),
+    undecided: undecided('motor-and-cable'),
+  },
+});

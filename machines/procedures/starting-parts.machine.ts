@@ -1,0 +1,136 @@
+import { ask, claims, clears, handsOver, tree, undecided } from './ask.ts';
+
+/**
+ * The motor is told to run and does not get going: is it the parts that start it?
+ *
+ * Windings and insulation before starting parts, all in one dead round. Then the capacitor, the
+ * relay of whichever kind the box has, the run capacitor. A current-sensing relay that reads right
+ * may still not fire: a matched lid swapped in proves it, and so proves the motor where that does
+ * not start either. A box without such a lid is proved by the start current in red.
+ */
+export const startingParts = tree.createMachine({
+  id: 'starting-parts',
+  initial: 'mainWinding',
+  states: {
+    mainWinding: ask('ohms-yellow-black', {
+      'as-expected': 'startWinding',
+      low: 'motor',
+      high: 'motor',
+      open: 'motor',
+      'not-taken': 'startWinding',
+      'not-here': 'motor',
+    }),
+    startWinding: ask('ohms-yellow-red', {
+      'as-expected': 'insulation',
+      low: 'motor',
+      high: 'motor',
+      open: 'motor',
+      'not-taken': 'insulation',
+    }),
+    insulation: ask('insulation-system', {
+      'as-expected': 'box',
+      low: 'motor',
+      high: 'box',
+      open: 'box',
+      'not-taken': 'box',
+    }),
+    box: ask('look-box', {
+      clean: 'capacitor',
+      'lid-unseated': 'lidNotHome',
+      'vented-capacitor': 'capacitor',
+      'burnt-blade': 'capacitor',
+      wet: 'capacitor',
+      'overload-button-out': 'overload',
+      'not-taken': 'capacitor',
+    }),
+    capacitor: ask('start-capacitance', {
+      'as-expected': 'senseSwitch',
+      low: 'capacitorGone',
+      high: 'senseSwitch',
+      open: 'capacitorShorted',
+      'not-taken': 'senseSwitch',
+    }),
+
+    senseSwitch: ask('ohms-sense-switch', {
+      'as-expected': 'lid',
+      low: 'senseShorted',
+      high: 'lid',
+      open: 'lid',
+      'not-taken': 'lid',
+      'not-here': 'relayContact',
+    }),
+    relayContact: ask('ohms-relay-contact', {
+      'as-expected': 'relayCoil',
+      low: 'relayCoil',
+      high: 'contactOpen',
+      open: 'contactOpen',
+      'not-taken': 'relayCoil',
+    }),
+    relayCoil: ask('ohms-relay-coil', {
+      'as-expected': 'startOverload',
+      low: 'startOverload',
+      high: 'relayCoilOpen',
+      open: 'relayCoilOpen',
+      'not-taken': 'startOverload',
+    }),
+    startOverload: ask('ohms-start-overload', {
+      'as-expected': 'runCapacitor',
+      low: 'runCapacitor',
+      high: 'overload',
+      open: 'overload',
+      'not-taken': 'runCapacitor',
+    }),
+    runCapacitor: ask('run-capacitance', {
+      'as-expected': 'lid',
+      low: 'runCapacitorGone',
+      high: 'lid',
+      open: 'runCapacitorGone',
+      'not-taken': 'lid',
+    }),
+
+    lid: ask('lid-swap', {
+      starts: 'lidParts',
+      'does-not-start': 'locked',
+      'not-taken': 'listen',
+    }),
+    listen: ask('motor-sound', {
+      silence: 'sound',
+      'click-only': 'sound',
+      'hum-then-quiet': 'startRed',
+      'steady-hum': 'startRed',
+      runs: 'runningRed',
+      'not-taken': 'startRed',
+    }),
+    startRed: ask('amps-start-red', {
+      'as-expected': 'locked',
+      low: 'capacitorWeak',
+      high: 'locked',
+      none: 'redNotFed',
+      'not-taken': 'undecided',
+    }),
+    runningRed: ask('amps-red', {
+      'as-expected': 'sound',
+      low: 'runCapacitorGone',
+      high: 'contactWelded',
+      none: 'runCapacitorGone',
+      'not-taken': 'undecided',
+    }),
+
+    sound: clears('starting-parts'),
+    lidNotHome: claims('lid-unseated'),
+    capacitorGone: claims('start-capacitor-open', 'start-capacitor-weak'),
+    capacitorWeak: claims('start-capacitor-weak'),
+    capacitorShorted: claims('start-capacitor-shorted'),
+    senseShorted: claims('sensing-relay-shorted'),
+    lidParts: claims('sensing-relay-open', 'start-capacitor-open', 'start-capacitor-weak'),
+    contactOpen: claims('potential-relay-contact-open'),
+    relayCoilOpen: claims('potential-relay-coil-open'),
+    contactWelded: claims('potential-relay-contact-welded'),
+    redNotFed: claims('potential-relay-contact-open', 'sensing-relay-open'),
+    runCapacitorGone: claims('run-capacitor-open', 'run-capacitor-weak'),
+    locked: claims('rotor-locked'),
+    motor: handsOver('motor-and-cable'),
+    overload: handsOver('overloads'),
+    undecided: undecided('starting-parts'),
+  },
+});

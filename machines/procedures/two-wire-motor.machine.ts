@@ -1,0 +1,94 @@
+import { ask, claims, clears, tree, undecided } from './ask.ts';
+
+/**
+ * Two-wire: one pair of leads, and the start switch out of reach inside the motor.
+ *
+ * One ohm reading and the insulation at the switch, before any stall. Open means cool first, then
+ * split at the well head. Right ohms in a motor that hums is the start switch inside or something
+ * bound, which nothing at the surface tells apart; both are pulled.
+ */
+export const twoWireMotor = tree.createMachine({
+  id: 'two-wire-motor',
+  initial: 'pair',
+  states: {
+    pair: ask('ohms-two-wire', {
+      'as-expected': 'insulation',
+      low: 'turnsShorted',
+      high: 'look',
+      open: 'afterCool',
+      'not-taken': 'insulation',
+    }),
+    insulation: ask('insulation-system', {
+      'as-expected': 'listen',
+      low: 'leakBelow',
+      high: 'listen',
+      open: 'listen',
+      'not-taken': 'listen',
+    }),
+    listen: ask('motor-sound', {
+      silence: 'sound',
+      'click-only': 'sound',
+      'hum-then-quiet': 'startLine',
+      'steady-hum': 'startLine',
+      runs: 'sound',
+      'not-taken': 'startLine',
+    }),
+    startLine: ask('amps-start-line', {
+      'as-expected': 'boundOrSwitch',
+      low: 'boundOrSwitch',
+      high: 'boundOrSwitch',
+      none: 'undecided',
+      'not-taken': 'undecided',
+    }),
+
+    leakBelow: ask('insulation-downhole', {
+      'as-expected': 'undecided',
+      low: 'grounded',
+      high: 'undecided',
+      open: 'undecided',
+      'not-taken': 'undecided',
+    }),
+
+    afterCool: ask('ohms-after-cool-two-wire', {
+      'as-expected': 'cycling',
+      low: 'cycling',
+      high: 'cycling',
+      open: 'look',
+      'not-taken': 'undecided',
+    }),
+    look: ask('look-wellhead', {
+      dry: 'below',
+      wet: 'below',
+      'open-joint': 'spliceOpen',
+      'burnt-joint': 'spliceBurnt',
+      'not-taken': 'below',
+    }),
+    below: ask('ohms-well-two-wire', {
+      'as-expected': 'buried',
+      low: 'buried',
+      high: 'undecided',
+      open: 'openBelow',
+      'not-taken': 'buried',
+    }),
+    buried: ask('ohms-buried-two-wire', {
+      'as-expected': 'splice',
+      low: 'splice',
+      high: 'buriedOpen',
+      open: 'buriedOpen',
+      'not-taken': 'above',
+    }),
+
+    sound: clears('two-wire-motor'),
+    turnsShorted: claims('main-turns-shorted'),
+    cycling: claims('motor-protector-cycling'),
+    boundOrSwitch: claims('start-switch-inside-failed', 'rotor-locked'),
+    grounded: claims('motor-grounded'),
+    openBelow: claims('drop-conductor-open', 'winding-main-open', 'motor-protector-open'),
+    spliceOpen: claims('wellhead-splice-open'),
+    spliceBurnt: claims('wellhead-splice-resistive'),
+    splice: claims('wellhead-splice-open', 'wellhead-splice-resistive'),
+    buriedOpen: claims('buried-conductor-open'),
+    above: claims('buried-conductor-open', 'wellhead-splice-open', 'wellhead-splice-resistive'),
+    undecided: undecided('two-wire-motor'),
+  },
+});
