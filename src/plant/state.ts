@@ -1,18 +1,11 @@
 import { type Anchors, anchorsOf } from './electrical/anchor.ts';
+import { type Drive, driveOf } from './electrical/drive.ts';
 import { elementOf } from './electrical/elements/impedance.ts';
 import { soundWindingOhms } from './electrical/elements/winding.ts';
 import type { Circuit } from './electrical/install.ts';
 import { type Machine, machineOf, type ShortedTurns } from './electrical/motor.ts';
 import { network } from './electrical/network.ts';
-import {
-  atPowerUp,
-  type Drive,
-  driveOf,
-  marginsOf,
-  type Operating,
-  operate,
-  withoutModel,
-} from './electrical/operate.ts';
+import { atPowerUp, marginsOf, type Operating, operate, withoutModel } from './electrical/operate.ts';
 import { windingOf } from './electrical/reduce.ts';
 import { type OhmBench, ohmBench } from './meters/ohms.ts';
 import { takeReading } from './meters/reading.ts';

@@ -1,5 +1,6 @@
 import { anchorKind } from '../electrical/anchor.ts';
 import { clampedCurrent, deliveredWatts, magnitude } from '../electrical/branch.ts';
+import { shaftLoad } from '../electrical/drive.ts';
 import { endsOf } from '../electrical/install.ts';
 import type { Operating } from '../electrical/operate.ts';
 import { answerOf } from '../rules.ts';
@@ -123,7 +124,7 @@ function readWatts(bench: Bench, { site }: ReadingRequest): PlantReading {
   if (!site.powered) return dead;
   if (bench.machine === undefined) return noModel;
   const reached = bench.operating(site);
-  const factor = reached.end.speed === 0 ? 1 : bench.anchors.factor('watts', loadOf(bench));
+  const factor = reached.end.speed === 0 ? 1 : bench.anchors.factor('watts', shaftLoad(bench.circuit));
   return value(deliveredWatts(bench.circuit, reached) * factor, regimeOf(bench.circuit, reached));
 }
 
@@ -133,11 +134,5 @@ function anchorFor(bench: Bench, at: Operating, parts: readonly number[]): numbe
   const kinds = new Set(parts.map((part) => anchorKind(bench.circuit.layout.parts[part]!)));
   const [only] = kinds;
   if (kinds.size !== 1 || only === undefined || parts.length > 1) return 1;
-  return bench.anchors.factor(only, loadOf(bench));
-}
-
-/** Share of full load that the shaft asks for. */
-function loadOf({ circuit }: Bench): number {
-  const { shaft } = circuit.faulted;
-  return shaft.free ? 0 : circuit.context.conditions.load * shaft.drag;
+  return bench.anchors.factor(only, shaftLoad(bench.circuit));
 }

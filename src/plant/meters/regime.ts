@@ -1,6 +1,7 @@
+import { isBranchIn } from '../electrical/drive.ts';
 import { elementOf } from '../electrical/elements/impedance.ts';
 import type { Circuit } from '../electrical/install.ts';
-import { isBranchIn, type Operating } from '../electrical/operate.ts';
+import type { Operating } from '../electrical/operate.ts';
 import { fullLoadAmps } from '../electrical/start-control.ts';
 import { partsOf } from '../layout.ts';
 import type { Regime } from '../types.ts';

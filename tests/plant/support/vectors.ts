@@ -1,9 +1,10 @@
 import { conditionsOf } from '../../../src/plant/conditions.ts';
 import { type Phasor, partCurrent } from '../../../src/plant/electrical/branch.ts';
+import { type Drive, driveOf } from '../../../src/plant/electrical/drive.ts';
 import { applyEdits } from '../../../src/plant/electrical/edits.ts';
 import { type Circuit, circuitOf } from '../../../src/plant/electrical/install.ts';
 import { network } from '../../../src/plant/electrical/network.ts';
-import type { Operating } from '../../../src/plant/electrical/operate.ts';
+import { type Operating, operate } from '../../../src/plant/electrical/operate.ts';
 import { atRest, type Position } from '../../../src/plant/electrical/positions.ts';
 import { reduce, turn, turning, voltsWhen } from '../../../src/plant/electrical/reduce.ts';
 import { layOut } from '../../../src/plant/layout.ts';
@@ -46,7 +47,7 @@ export function held(plant: PlantInput, hold: Hold): Held {
   const machine = machineIn(circuit);
   if (machine === undefined) throw new Error('a held installation needs a motor model');
   turn(machine, reduced, hold.slip, at);
-  const end = { speed: 1 - hold.slip, startIn: hold.startIn, chatters: false };
+  const end = { speed: 1 - hold.slip, startIn: hold.startIn, chatters: false, opensAt: undefined };
   const operating: Operating = {
     mode: { starts: true, releases: !hold.startIn },
     end,
@@ -54,16 +55,7 @@ export function held(plant: PlantInput, hold: Hold): Held {
     turning: at,
     volts: voltsWhen(reduced, at),
   };
-  return {
-    circuit,
-    at: operating,
-    amps: (part) => size(partCurrent(circuit, operating, layout.indexOf.get(part)!)),
-    volts: (one, other) => {
-      const a = node(operating, layout.nodes.get(one)!);
-      const b = node(operating, layout.nodes.get(other)!);
-      return Math.hypot(a.re - b.re, a.im - b.im);
-    },
-  };
+  return probesOf(circuit, operating);
 }
 
 const size = ({ re, im }: Phasor): number => Math.hypot(re, im);
@@ -124,15 +116,48 @@ const vectorBox = piece('vector-box', 'box', [
 const bareMotor = { ...motor3Wire, parts: motor3Wire.parts.filter((part) => part.kind !== 'insulation') };
 
 /** The installation that the printed vectors describe. */
-export function vectorInput(motor: '1.5HP' | '3HP'): PlantInput {
+export function vectorInput(motor: '1.5HP' | '3HP', cableOhms = 0.4): PlantInput {
   return {
     ...input({
       motor,
       pieces: [vectorBox, bareMotor],
-      cableOhms: 0.8,
+      cableOhms: 2 * cableOhms,
       elements: vectorElements,
       load: 1,
       breakaway: 0.08,
     }),
+  };
+}
+
+/** The same installation left to run up by itself; amps as the model gives them, not anchored. */
+export interface RanUp extends Held {
+  readonly drive: Drive;
+}
+
+export function runUp(plant: PlantInput, edits: readonly Edit[] = [], severity?: number): RanUp {
+  const layout = layOut(plant.pieces);
+  const circuit = circuitOf(
+    layout,
+    applyEdits(layout, { edits, severity }),
+    plant,
+    conditionsOf(plant, spreads, {}),
+  );
+  const machine = machineIn(circuit);
+  if (machine === undefined) throw new Error('a run-up needs a motor model');
+  const drive = driveOf(circuit, machine, { calling: true, leads: 'connected', net: network(layout.size) });
+  return { drive, ...probesOf(circuit, operate(drive)) };
+}
+
+function probesOf(circuit: Circuit, at: Operating): Held {
+  const { indexOf, nodes } = circuit.layout;
+  return {
+    circuit,
+    at,
+    amps: (part) => size(partCurrent(circuit, at, indexOf.get(part)!)),
+    volts: (one, other) => {
+      const a = node(at, nodes.get(one)!);
+      const b = node(at, nodes.get(other)!);
+      return Math.hypot(a.re - b.re, a.im - b.im);
+    },
   };
 }

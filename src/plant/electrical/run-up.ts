@@ -1,0 +1,124 @@
+import { controlled, type Drive, spareTorque, startsIn } from './drive.ts';
+
+/**
+ * Where does a run-up end?
+ *
+ * From standstill in steps of one percent of synchronous speed in the direction of the torque, with
+ * the start control looked at on every step, to the first speed where torque meets load. There are
+ * several equilibria (crawling, start branch held in) and the way decides, so nothing jumps ahead.
+ * Leaves out time: how long it takes.
+ *
+ * @source method: march along the torque-speed curve; the steps and the hysteresis are ours
+ */
+export interface RunEnd {
+  /** Share of synchronous speed, negative when turning backwards. */
+  readonly speed: number;
+  readonly startIn: boolean;
+  /** The relay kept opening and closing. */
+  readonly chatters: boolean;
+  /** Speed at which the start branch was last let go. */
+  readonly opensAt: number | undefined;
+}
+
+const STEP = 0.01;
+const MOST_STEPS = 600;
+const MOST_CHANGES = 40;
+const HALVINGS = 32;
+
+interface Walk {
+  speed: number;
+  startIn: boolean;
+  opensAt: number | undefined;
+  changes: number;
+  /** Where the last step was taken and which way; no way yet after a change of contact. */
+  before: { speed: number; sign: number };
+}
+
+/** Marches from a speed to the first equilibrium; `held` keeps the start branch as it is. */
+function march(drive: Drive, from: { speed: number; startIn: boolean }, held: boolean): RunEnd {
+  const walk: Walk = { ...from, opensAt: undefined, changes: 0, before: { speed: from.speed, sign: 0 } };
+  for (let step = 0; step < MOST_STEPS; step++) {
+    const sign = Math.sign(spareTorque(drive, walk.speed, walk.startIn));
+    const crossed = sign !== 0 && walk.before.sign === -sign;
+    if (crossed) walk.speed = meet(drive, { one: walk.before.speed, other: walk.speed }, walk.startIn);
+    if (!held && changed(drive, walk)) {
+      if (walk.changes > MOST_CHANGES) break;
+      continue;
+    }
+    if (crossed || sign === 0) return ended(walk);
+    walk.before = { speed: walk.speed, sign };
+    walk.speed = Math.max(-1, Math.min(1, walk.speed + sign * STEP));
+  }
+  return { speed: walk.speed, startIn: true, chatters: true, opensAt: walk.opensAt };
+}
+
+const ended = ({ speed, startIn, opensAt }: Walk): RunEnd => ({ speed, startIn, chatters: false, opensAt });
+
+/** Lets the start control have its way at this speed; true when it changed its mind. */
+function changed(drive: Drive, walk: Walk): boolean {
+  if (controlled(drive, walk.speed, walk.startIn) === walk.startIn) return false;
+  walk.startIn = !walk.startIn;
+  walk.changes++;
+  walk.before = { speed: walk.speed, sign: 0 };
+  if (!walk.startIn) walk.opensAt = walk.speed;
+  return true;
+}
+
+/** Speed between two where torque meets load; leaves the currents there in `drive.at`. */
+function meet(drive: Drive, between: { one: number; other: number }, startIn: boolean): number {
+  let { one, other } = between;
+  const sign = Math.sign(spareTorque(drive, one, startIn));
+  for (let n = 0; n < HALVINGS; n++) {
+    const middle = (one + other) / 2;
+    if (Math.sign(spareTorque(drive, middle, startIn)) === sign) one = middle;
+    else other = middle;
+  }
+  const speed = (one + other) / 2;
+  spareTorque(drive, speed, startIn);
+  return speed;
+}
+
+/** The fastest equilibrium in a direction, for a motor that was given a push; 0 when there is none. */
+function fastest(drive: Drive, direction: number, startIn: boolean): number {
+  for (let n = 100; n > 0; n--) {
+    const speed = direction * (n - 1) * STEP;
+    if (spareTorque(drive, speed, startIn) * direction <= 0) continue;
+    return meet(drive, { one: speed, other: direction * n * STEP }, startIn);
+  }
+  return 0;
+}
+
+/** Called, with nothing forced: a torque below breakaway leaves it standing. */
+export function runUp(drive: Drive): RunEnd {
+  const startIn = startsIn(drive);
+  const pull = spareTorque(drive, 0, startIn);
+  return Math.abs(pull) >= drive.breakaway ? march(drive, { speed: 0, startIn }, false) : stall(drive);
+}
+
+/** Standing still, with the start branch where its control leaves it. */
+export function stall(drive: Drive): RunEnd {
+  const startIn = startsIn(drive);
+  spareTorque(drive, 0, startIn);
+  return { speed: 0, startIn: controlled(drive, 0, startIn), chatters: false, opensAt: undefined };
+}
+
+/**
+ * Made to run, whatever the torque at standstill, and the start branch made to end as told. A motor
+ * that would start by itself takes its own way; one that would not is looked for from the top.
+ */
+export function forcedRun(drive: Drive, releases: boolean): RunEnd {
+  const startIn = startsIn(drive);
+  const pull = spareTorque(drive, 0, startIn);
+  const starts = Math.abs(pull) >= Math.min(drive.breakaway, drive.machine.fullTorque);
+  if (!starts) return pushed(drive, pull, !releases);
+  const end = march(drive, { speed: 0, startIn: releases ? startIn : true }, !releases);
+  if (!releases || !end.startIn) return end;
+  const out = march(drive, { speed: end.speed, startIn: false }, true);
+  return out.speed === 0 ? pushed(drive, pull, false) : out;
+}
+
+function pushed(drive: Drive, pull: number, startIn: boolean): RunEnd {
+  const first = fastest(drive, pull < 0 ? -1 : 1, startIn);
+  const speed = first === 0 ? fastest(drive, pull < 0 ? 1 : -1, startIn) : first;
+  return { speed, startIn, chatters: false, opensAt: undefined };
+}
