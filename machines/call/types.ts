@@ -1,5 +1,5 @@
 import type { ExpectedWindow, JudgedReading, RankedCheck, Suspect, Verdict } from '../../src/diagnosis/types.ts';
-import type { Place } from '../../src/schema/basics.ts';
+import type { Person, Place } from '../../src/schema/basics.ts';
 import type { TrailLine } from '../../src/schema/case-state.ts';
 
 /**
@@ -33,6 +33,12 @@ export interface SiteStepView {
   readonly says: { readonly type: string; readonly place?: Place };
   /** Needs a press that is held: lock-out and proof of dead. */
   readonly hold: boolean;
+  /** Site steps whose instructions this one press confirms together, in order; at least the step itself. */
+  readonly lines: readonly string[];
+  /** The least qualified person who may do it. */
+  readonly who: Person;
+  /** A second source could feed this place: the proof of dead says so. */
+  readonly mindSecondSource?: true;
 }
 
 export interface CheckView {
