@@ -53,11 +53,14 @@ interface Reference {
 function idFits({ id, table, what, at }: Reference): Problem[] {
   if (id === undefined || Object.hasOwn(table, id)) return [];
   const meant = didYouMean(id, Object.keys(table));
-  const hint = `${capital(meant)}The command \`list\` prints what is known.`;
-  return [{ at, message: `there is no ${what} "${id}"`, hint }];
+  return [
+    {
+      at,
+      message: `there is no ${what} "${id}"`,
+      hint: meant === '' ? `Write the id of a known ${what}.` : meant.trim(),
+    },
+  ];
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 type Answer = Extract<CaseEventInput, { kind: 'answer' }>;
 
@@ -85,7 +88,7 @@ export function readingFits(check: Pick<Check, 'id' | 'reads'>, reading: Reading
         { at, message: `${id} is answered in words`, hint: `Write {"answer": …} with one of ${list}.` },
       ];
     if (reads.answers.includes(reading.answer)) return [];
-    const meant = capital(didYouMean(reading.answer, reads.answers));
+    const meant = didYouMean(reading.answer, reads.answers);
     return [
       {
         at: `${at} › answer`,

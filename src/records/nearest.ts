@@ -42,8 +42,8 @@ export function editDistance(one: string, other: string): number {
   return before[other.length]!;
 }
 
-/** `; did you mean "…"?`, or nothing. */
+/** `Did you mean "…"? `, to stand before another sentence, or nothing. */
 export function didYouMean(wanted: string, known: Iterable<string>): string {
   const meant = nearest(wanted, known);
-  return meant === undefined ? '' : `did you mean "${meant}"? `;
+  return meant === undefined ? '' : `Did you mean "${meant}"? `;
 }

@@ -74,13 +74,12 @@ function choiceProblem(at: string, found: string, values: readonly string[]): Pr
   return {
     at,
     message: `${found} is not ${oneOf(values, list)}`,
-    hint: capital(`${meant}write ${oneOf(values, list)}.`),
+    hint: `${meant}Write ${oneOf(values, list)}.`,
   };
 }
 
 const oneOf = (values: readonly string[], list: string): string =>
   values.length === 1 ? list : `one of ${list}`;
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 function sizeProblem(told: { at: string; found: string; origin: string; limit: string }): Problem {
   const { at, found, origin, limit } = told;
