@@ -1,9 +1,13 @@
 import type { Tree } from './ask.ts';
 import { controlLoop } from './control-loop.machine.ts';
+import { highLoad } from './high-load.machine.ts';
 import { motorAndCable } from './motor-and-cable.machine.ts';
 import { overloads } from './overloads.machine.ts';
 import { pressureSwitch } from './pressure-switch.machine.ts';
+import { runningLoad } from './running-load.machine.ts';
+import { service } from './service.machine.ts';
 import { startingParts } from './starting-parts.machine.ts';
+import { stepsOf } from './steps.ts';
 import { supply } from './supply.machine.ts';
 import { twoWireMotor } from './two-wire-motor.machine.ts';
 import { wellHead } from './well-head.machine.ts';
@@ -34,10 +38,13 @@ export type Seen =
 /** Order of the trade: supply, switch, box, motor, then below ground. */
 export const PROCEDURES: readonly Procedure[] = [
   begins(supply, 'silent-without-pressure', 'hums-or-trips', 'runs-badly'),
+  begins(service),
   begins(pressureSwitch, 'silent-with-pressure', 'silent-without-pressure', 'runs-badly', 'works-now'),
-  begins(controlLoop, 'silent-without-pressure', 'hums-or-trips'),
+  begins(controlLoop, 'silent-without-pressure', 'hums-or-trips', 'runs-badly', 'works-now'),
   begins(overloads, 'silent-without-pressure', 'hums-or-trips', 'runs-badly', 'works-now'),
   begins(startingParts, 'silent-without-pressure', 'hums-or-trips', 'runs-badly'),
+  begins(runningLoad, 'runs-without-water', 'runs-badly', 'works-now'),
+  begins(highLoad),
   begins(
     motorAndCable,
     'silent-without-pressure',
@@ -49,6 +56,11 @@ export const PROCEDURES: readonly Procedure[] = [
   begins(twoWireMotor),
   begins(wellHead),
 ];
+
+/** Checks that some tree asks; the planner proposes the others by itself. */
+export const HELD_CHECKS: ReadonlySet<string> = new Set(
+  PROCEDURES.flatMap(({ machine }) => [...stepsOf(machine).values()].flatMap(({ check }) => check ?? [])),
+);
 
 function begins(machine: Tree, ...seen: Seen[]): Procedure {
   return { id: machine.id, machine, seen };

@@ -1,5 +1,5 @@
 import { type AnyStateMachine, setup } from 'xstate';
-import { NOT_HERE } from './outcomes.ts';
+import { HERE, NOT_HERE } from './outcomes.ts';
 
 /**
  * The words in which a troubleshooting tree is written, so that a file reads like the drawing:
@@ -21,6 +21,8 @@ export interface Ending {
 
 export interface StepMeta {
   readonly check?: string;
+  /** Nothing is asked here: the way depends on whether this check exists on the installation. */
+  readonly fork?: string;
   readonly ends?: Ending;
 }
 
@@ -36,6 +38,11 @@ export type Ways = Readonly<Record<string, string>> & { readonly 'not-taken': st
 export function ask(check: string, ways: Ways) {
   const onward = ways['not-taken'];
   return { meta: { check }, on: { unstable: onward, [NOT_HERE]: onward, ...ways } };
+}
+
+/** A state that asks nobody: which way depends on whether the installation has what a check reads. */
+export function isHere(check: string, here: string, notHere: string) {
+  return { meta: { fork: check }, on: { [HERE]: here, [NOT_HERE]: notHere } };
 }
 
 export const claims = (...faults: string[]) => ending({ claims: faults });

@@ -13,7 +13,7 @@ export const controlLoop = tree.createMachine({
   states: {
     position: ask('contactor-position', {
       out: 'coil',
-      in: 'current',
+      in: 'poleOne',
       buzzing: 'buzzingCoil',
       'not-taken': 'deadCoil',
     }),
@@ -49,24 +49,24 @@ export const controlLoop = tree.createMachine({
     }),
     boxSide: ask('volts-loop-sw', {
       'as-expected': 'pilotContact',
-      low: 'wireOrDevice',
+      low: 'wireBack',
       high: 'pilotContact',
-      none: 'wireOrDevice',
-      'not-taken': 'wireOrDevice',
+      none: 'wireBack',
+      'not-taken': 'wireBack',
     }),
-    wireOrDevice: ask('ohms-loop-wires', {
-      'as-expected': 'device',
-      low: 'device',
+    wireBack: ask('ohms-loop-wires', {
+      'as-expected': 'loopOpen',
+      low: 'loopOpen',
       high: 'wireOpen',
       open: 'wireOpen',
       'not-taken': 'loopOpen',
     }),
     pilotContact: ask('ohms-main-overload', {
-      'as-expected': 'loopOpen',
-      low: 'loopOpen',
+      'as-expected': 'device',
+      low: 'device',
       high: 'overloadOpen',
       open: 'overloadOpen',
-      'not-taken': 'loopOpen',
+      'not-taken': 'device',
     }),
     feedSide: ask('volts-loop-feed', {
       'as-expected': 'switchOpen',
@@ -83,31 +83,24 @@ export const controlLoop = tree.createMachine({
       'not-taken': 'undecided',
     }),
 
-    current: ask('amps-line', {
-      'as-expected': 'sound',
-      low: 'sound',
-      high: 'sound',
-      none: 'poleOne',
-      'not-taken': 'poleOne',
-    }),
     poleOne: ask('ohms-contactor-pole-1', {
       'as-expected': 'poleTwo',
       low: 'poleTwo',
-      high: 'poleOpen',
+      high: 'burntContacts',
       open: 'poleOpen',
       'not-taken': 'poleTwoAlone',
     }),
     poleTwo: ask('ohms-contactor-pole-2', {
       'as-expected': 'sound',
       low: 'sound',
-      high: 'poleOpen',
+      high: 'burntContacts',
       open: 'poleOpen',
       'not-taken': 'undecided',
     }),
     poleTwoAlone: ask('ohms-contactor-pole-2', {
       'as-expected': 'undecided',
       low: 'undecided',
-      high: 'poleOpen',
+      high: 'burntContacts',
       open: 'poleOpen',
       'not-taken': 'undecided',
     }),
@@ -120,6 +113,13 @@ export const controlLoop = tree.createMachine({
       'not-taken': 'deadWires',
     }),
     deadWires: ask('ohms-loop-wires', {
+      'as-expected': 'deadWireOut',
+      low: 'deadWireOut',
+      high: 'wireOpen',
+      open: 'wireOpen',
+      'not-taken': 'deadWireOut',
+    }),
+    deadWireOut: ask('ohms-loop-wire-out', {
       'as-expected': 'poleOneUnseen',
       low: 'poleOneUnseen',
       high: 'wireOpen',
@@ -129,7 +129,7 @@ export const controlLoop = tree.createMachine({
     poleOneUnseen: ask('ohms-contactor-pole-1', {
       'as-expected': 'poleTwoAlone',
       low: 'poleTwoAlone',
-      high: 'poleOpen',
+      high: 'burntContacts',
       open: 'poleOpen',
       'not-taken': 'poleTwoAlone',
     }),
@@ -139,6 +139,7 @@ export const controlLoop = tree.createMachine({
     stuck: claims('contactor-jammed'),
     coilOrArmature: claims('contactor-coil-open', 'contactor-jammed'),
     poleOpen: claims('contactor-pole-open'),
+    burntContacts: claims('contactor-contacts-resistive'),
     wireOpen: claims('loop-wire-open'),
     device: claims('loop-device-open'),
     loopOpen: claims('loop-wire-open', 'loop-device-open'),

@@ -1,7 +1,7 @@
 import type { Outcome } from '../../src/diagnosis/types.ts';
 import { FIRST_QUESTION, type Procedure } from './all.ts';
 import type { Ending, Tree } from './ask.ts';
-import { NOT_HERE } from './outcomes.ts';
+import { HERE, NOT_HERE } from './outcomes.ts';
 import { type Step, startOf, stepsOf } from './steps.ts';
 
 /**
@@ -37,13 +37,21 @@ export function foldProcedure(machine: Tree, answers: Answers): Place {
   const steps = stepsOf(machine);
   const path: PathStep[] = [];
   let step = stepAt(steps, startOf(machine));
-  while (step.check !== undefined && path.length < steps.size) {
-    const outcome = answers.applies(step.check) ? answers.outcomeOf(step.check) : NOT_HERE;
-    if (outcome === undefined) break;
-    path.push({ state: step.state, check: step.check, outcome });
-    step = stepAt(steps, wayOn(step, outcome));
+  while (path.length < steps.size) {
+    const said = outcomeAt(step, answers);
+    if (said === undefined) break;
+    path.push({ state: step.state, ...said });
+    step = stepAt(steps, wayOn(step, said.outcome));
   }
   return { at: step.state, proposes: step.check, ends: step.ends, path };
+}
+
+/** What leads on from a state; nothing where it must be asked first, or ends. */
+function outcomeAt({ check, fork }: Step, answers: Answers): Pick<PathStep, 'check' | 'outcome'> | undefined {
+  if (fork !== undefined) return { check: fork, outcome: answers.applies(fork) ? HERE : NOT_HERE };
+  if (check === undefined) return undefined;
+  const outcome = answers.applies(check) ? answers.outcomeOf(check) : NOT_HERE;
+  return outcome === undefined ? undefined : { check, outcome };
 }
 
 /** An answer that the tree does not know (a case from other content) is as good as none. */

@@ -1,4 +1,4 @@
-import { ask, claims, clears, handsOver, tree, undecided } from './ask.ts';
+import { ask, claims, clears, handsOver, isHere, tree, undecided } from './ask.ts';
 
 /**
  * What do the three lead ohms say, read at the box with the leads lifted?
@@ -37,10 +37,10 @@ export const motorAndCable = tree.createMachine({
     }),
     thirdBesideStartLow: ask('ohms-black-red', {
       'as-expected': 'takeAgain',
-      low: 'leak',
+      low: 'wellHead',
       high: 'takeAgain',
       open: 'takeAgain',
-      'not-taken': 'leak',
+      'not-taken': 'wellHead',
     }),
     thirdBesideStartHigh: ask('ohms-black-red', {
       'as-expected': 'takeAgain',
@@ -59,17 +59,17 @@ export const motorAndCable = tree.createMachine({
 
     startBesideLow: ask('ohms-yellow-red', {
       'as-expected': 'thirdBesideMainLow',
-      low: 'leak',
+      low: 'wellHead',
       high: 'thirdBesideMainLow',
       open: 'wellHead',
       'not-taken': 'thirdBesideMainLow',
     }),
     thirdBesideMainLow: ask('ohms-black-red', {
-      'as-expected': 'turnsShorted',
-      low: 'turnsShorted',
+      'as-expected': 'wellHead',
+      low: 'wellHead',
       high: 'takeAgain',
       open: 'takeAgain',
-      'not-taken': 'turnsShorted',
+      'not-taken': 'wellHead',
     }),
 
     startBesideHigh: ask('ohms-yellow-red', {
@@ -105,16 +105,18 @@ export const motorAndCable = tree.createMachine({
       'as-expected': 'takeAgain',
       low: 'takeAgain',
       high: 'takeAgain',
-      open: 'afterCool',
-      'not-taken': 'afterCool',
+      open: 'protectorInside',
+      'not-taken': 'protectorInside',
     }),
     thirdBesideYellowOpen: ask('ohms-black-red', {
-      'as-expected': 'afterCool',
-      low: 'afterCool',
-      high: 'afterCool',
+      'as-expected': 'protectorInside',
+      low: 'protectorInside',
+      high: 'protectorInside',
       open: 'wellHead',
-      'not-taken': 'afterCool',
+      'not-taken': 'protectorInside',
     }),
+    /** A motor that a contactor box feeds has no protector of its own, so nothing can be hot. */
+    protectorInside: isHere('contactor-position', 'wellHead', 'afterCool'),
     afterCool: ask('ohms-after-cool-yellow-black', {
       'as-expected': 'cycling',
       low: 'cycling',
@@ -125,7 +127,7 @@ export const motorAndCable = tree.createMachine({
 
     startAlone: ask('ohms-yellow-red', {
       'as-expected': 'thirdAlone',
-      low: 'leak',
+      low: 'wellHead',
       high: 'thirdBesideYellowHigh',
       open: 'thirdBesideYellowOpen',
       'not-taken': 'leak',
@@ -134,7 +136,7 @@ export const motorAndCable = tree.createMachine({
       'as-expected': 'insulation',
       low: 'exchangedOrShorted',
       high: 'wellHead',
-      open: 'afterCool',
+      open: 'protectorInside',
       'not-taken': 'leak',
     }),
     insulation: ask('insulation-system', {
@@ -155,7 +157,6 @@ export const motorAndCable = tree.createMachine({
 
     sound: clears('motor-and-cable'),
     exchanged: claims('leads-exchanged'),
-    turnsShorted: claims('main-turns-shorted'),
     exchangedOrShorted: claims('leads-exchanged', 'main-turns-shorted'),
     cycling: claims('motor-protector-cycling'),
     wellHead: handsOver('well-head'),

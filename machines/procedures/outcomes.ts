@@ -25,5 +25,8 @@ const NEVER: Readonly<Record<NumberQuantity, readonly Outcome[]>> = {
   pressure: ['none', 'open'],
 };
 
+/** What a fork is told of a check that this installation has. */
+export const HERE = 'here';
+
 /** What a procedure is told of a check that this installation does not have. */
 export const NOT_HERE = 'not-here';

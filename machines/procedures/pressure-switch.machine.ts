@@ -88,7 +88,7 @@ export const pressureSwitch = tree.createMachine({
     lookNotPassing: ask('look-switch', {
       clean: 'tubeNotPassing',
       burnt: 'poleOne',
-      insects: 'poleOne',
+      insects: 'insects',
       wet: 'poleOne',
       'cut-off-lever-open': 'cutOff',
       'not-taken': 'tubeNotPassing',
@@ -103,13 +103,13 @@ export const pressureSwitch = tree.createMachine({
       low: 'notTold',
       high: 'contactsOpen',
       open: 'contactsOpen',
-      'not-taken': 'contactsOpen',
+      'not-taken': 'notPassing',
     }),
 
     lookUnread: ask('look-switch', {
       clean: 'poleOneUnread',
       burnt: 'poleOneUnread',
-      insects: 'poleOneUnread',
+      insects: 'insects',
       wet: 'poleOneUnread',
       'cut-off-lever-open': 'cutOff',
       'not-taken': 'poleOneUnread',
@@ -146,6 +146,8 @@ export const pressureSwitch = tree.createMachine({
     onePoleOpen: claims('switch-pole-open'),
     contactsOpen: claims('switch-contacts-open'),
     burntPoints: claims('switch-contacts-resistive'),
+    insects: claims('switch-insects'),
+    notPassing: claims('switch-contacts-open', 'switch-cut-off-open', 'switch-tube-blocked'),
     notTold: claims('switch-cut-off-open', 'switch-tube-blocked'),
     cutOff: claims('switch-cut-off-open'),
     tubeBlocked: claims('switch-tube-blocked'),

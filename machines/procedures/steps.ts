@@ -4,6 +4,8 @@ import type { Ending, StepMeta, Tree } from './ask.ts';
 export interface Step {
   readonly state: string;
   readonly check: string | undefined;
+  /** The check whose presence decides here; nobody is asked. */
+  readonly fork: string | undefined;
   readonly ends: Ending | undefined;
   /** Outcome → state, in the order written. */
   readonly ways: ReadonlyMap<string, string>;
@@ -40,5 +42,5 @@ function stepOf(machine: Tree, state: string): Step {
     const target = transitions[0]?.target?.[0];
     if (target !== undefined) ways.set(outcome, target.key);
   }
-  return { state, check: meta.check, ends: meta.ends, ways };
+  return { state, check: meta.check, fork: meta.fork, ends: meta.ends, ways };
 }

@@ -3,7 +3,7 @@ import { ask, claims, clears, handsOver, tree, undecided } from './ask.ts';
 /**
  * Does the supply reach the pump circuit?
  *
- * Look first: lever, standby supply, the rest of the house. Then the pair at the pressure switch,
+ * Look first: the lever and the rest of the house. Then the pair at the pressure switch,
  * and only if that is dead back towards the service, each pair before its legs to ground: a leg that
  * is alive to ground says nothing while the pair is dead. A breaker found tripped is not closed to
  * see what happens; it goes straight to the dead readings.
@@ -13,30 +13,23 @@ export const supply = tree.createMachine({
   initial: 'lever',
   states: {
     lever: ask('breaker-lever', {
-      on: 'standby',
+      on: 'house',
       middle: 'tripped',
       off: 'tripped',
-      'not-seen': 'standby',
-      'not-taken': 'standby',
-    }),
-    standby: ask('standby-position', {
-      utility: 'house',
-      generator: 'leftOnStandby',
-      between: 'leftOnStandby',
-      none: 'house',
+      'not-seen': 'house',
       'not-taken': 'house',
     }),
     house: ask('house-power', {
       'all-works': 'switchLine',
-      'half-dead': 'service',
-      'all-dead': 'noSupply',
+      'half-dead': 'serviceDespiteHouse',
+      'all-dead': 'incoming',
       'not-taken': 'switchLine',
     }),
 
     switchLine: ask('volts-switch-line', {
       'as-expected': 'sound',
       low: 'serviceBehindLow',
-      high: 'sound',
+      high: 'highSupply',
       none: 'serviceBehind',
       'not-taken': 'serviceBehind',
       'not-here': 'boxLine',
@@ -44,65 +37,51 @@ export const supply = tree.createMachine({
     boxLine: ask('volts-box-line', {
       'as-expected': 'sound',
       low: 'serviceBehindLow',
-      high: 'sound',
+      high: 'highSupply',
       none: 'serviceBehind',
       'not-taken': 'serviceBehind',
     }),
 
     serviceBehind: ask('volts-service-pair', {
       'as-expected': 'breakerPair',
-      low: 'legOne',
+      low: 'incoming',
       high: 'breakerPair',
-      none: 'legOne',
+      none: 'incoming',
       'not-taken': 'breakerPair',
     }),
     serviceBehindLow: ask('volts-service-pair', {
-      'as-expected': 'undecided',
-      low: 'legOne',
-      high: 'undecided',
-      none: 'legOne',
-      'not-taken': 'undecided',
-    }),
-    legOne: ask('volts-service-1', {
-      'as-expected': 'lostLeg',
-      low: 'legTwoBesideLow',
-      high: 'lostLeg',
-      none: 'legTwoBesideDead',
-      'not-taken': 'undecided',
-    }),
-    legTwoBesideLow: ask('volts-service-2', {
-      'as-expected': 'lostLeg',
-      low: 'lowSupply',
-      high: 'lostLeg',
-      none: 'lostLeg',
-      'not-taken': 'undecided',
-    }),
-    legTwoBesideDead: ask('volts-service-2', {
-      'as-expected': 'lostLeg',
-      low: 'lostLeg',
-      high: 'lostLeg',
-      none: 'noSupply',
+      'as-expected': 'breakerBehindLow',
+      low: 'incoming',
+      high: 'breakerBehindLow',
+      none: 'incoming',
       'not-taken': 'undecided',
     }),
 
-    service: ask('volts-service-pair', {
+    serviceDespiteHouse: ask('volts-service-pair', {
       'as-expected': 'lineDespiteHouse',
-      low: 'legOne',
+      low: 'incoming',
       high: 'lineDespiteHouse',
-      none: 'legOne',
+      none: 'incoming',
       'not-taken': 'lineDespiteHouse',
     }),
     lineDespiteHouse: ask('volts-switch-line', {
       'as-expected': 'sound',
-      low: 'breakerPair',
-      high: 'sound',
+      low: 'breakerBehindLow',
+      high: 'highSupply',
       none: 'breakerPair',
       'not-taken': 'breakerPair',
     }),
 
+    breakerBehindLow: ask('volts-breaker-pair', {
+      'as-expected': 'lossPastBreaker',
+      low: 'panelJoint',
+      high: 'lossPastBreaker',
+      none: 'breakerLegOne',
+      'not-taken': 'undecided',
+    }),
     breakerPair: ask('volts-breaker-pair', {
       'as-expected': 'switchedOff',
-      low: 'breakerLegOne',
+      low: 'panelJoint',
       high: 'switchedOff',
       none: 'breakerLegOne',
       'not-taken': 'breakerOhmsOne',
@@ -137,12 +116,12 @@ export const supply = tree.createMachine({
     }),
 
     sound: clears('supply'),
-    leftOnStandby: claims('transfer-switch-left'),
-    noSupply: claims('supply-out'),
-    lowSupply: claims('supply-low'),
-    lostLeg: claims('supply-lost-leg'),
+    highSupply: claims('supply-high'),
+    panelJoint: claims('panel-joint-burnt'),
+    lossPastBreaker: claims('disconnect-burnt', 'supply-joint-loose'),
     poleOpen: claims('breaker-pole-open'),
     switchedOff: claims('disconnect-off'),
+    incoming: handsOver('service'),
     tripped: handsOver('overloads'),
     undecided: undecided('supply'),
   },

@@ -13,12 +13,12 @@ export const twoWireMotor = tree.createMachine({
   states: {
     pair: ask('ohms-two-wire', {
       'as-expected': 'insulation',
-      low: 'turnsShorted',
+      low: 'belowLow',
       high: 'look',
       open: 'afterCool',
       'not-taken': 'insulation',
     }),
-    insulation: ask('insulation-system', {
+    insulation: ask('insulation-two-wire', {
       'as-expected': 'listen',
       low: 'leakBelow',
       high: 'listen',
@@ -41,12 +41,26 @@ export const twoWireMotor = tree.createMachine({
       'not-taken': 'undecided',
     }),
 
-    leakBelow: ask('insulation-downhole', {
-      'as-expected': 'undecided',
+    leakBelow: ask('insulation-downhole-two-wire', {
+      'as-expected': 'leakBuried',
       low: 'grounded',
+      high: 'leakBuried',
+      open: 'leakBuried',
+      'not-taken': 'leakBuried',
+    }),
+    leakBuried: ask('insulation-buried-two-wire', {
+      'as-expected': 'undecided',
+      low: 'buriedGrounded',
       high: 'undecided',
       open: 'undecided',
       'not-taken': 'undecided',
+    }),
+    belowLow: ask('ohms-well-two-wire', {
+      'as-expected': 'buriedShorted',
+      low: 'shortedBelow',
+      high: 'undecided',
+      open: 'undecided',
+      'not-taken': 'shorted',
     }),
 
     afterCool: ask('ohms-after-cool-two-wire', {
@@ -73,22 +87,31 @@ export const twoWireMotor = tree.createMachine({
     buried: ask('ohms-buried-two-wire', {
       'as-expected': 'splice',
       low: 'splice',
-      high: 'buriedOpen',
+      high: 'buriedResistive',
       open: 'buriedOpen',
       'not-taken': 'above',
     }),
 
     sound: clears('two-wire-motor'),
-    turnsShorted: claims('main-turns-shorted'),
+    shorted: claims('main-turns-shorted', 'drop-conductors-shorted', 'buried-conductors-shorted'),
+    shortedBelow: claims('main-turns-shorted', 'drop-conductors-shorted'),
     cycling: claims('motor-protector-cycling'),
     boundOrSwitch: claims('start-switch-inside-failed', 'rotor-locked'),
-    grounded: claims('motor-grounded'),
+    grounded: claims('motor-grounded', 'downhole-cable-grounded', 'motor-leaks'),
     openBelow: claims('drop-conductor-open', 'winding-main-open', 'motor-protector-open'),
     spliceOpen: claims('wellhead-splice-open'),
     spliceBurnt: claims('wellhead-splice-resistive'),
     splice: claims('wellhead-splice-open', 'wellhead-splice-resistive'),
     buriedOpen: claims('buried-conductor-open'),
-    above: claims('buried-conductor-open', 'wellhead-splice-open', 'wellhead-splice-resistive'),
+    buriedResistive: claims('buried-conductor-resistive'),
+    buriedShorted: claims('buried-conductors-shorted'),
+    buriedGrounded: claims('buried-conductor-grounded'),
+    above: claims(
+      'buried-conductor-open',
+      'buried-conductor-resistive',
+      'wellhead-splice-open',
+      'wellhead-splice-resistive',
+    ),
     undecided: undecided('two-wire-motor'),
   },
 });
