@@ -64,10 +64,14 @@ function whatIsSeen(seen: Seen): string {
 
 function sound(seen: Seen): string {
   if (tripClass(seen.trips) === 'at-once') return 'hum-then-quiet';
-  if (seen.quiet) return contactorPosition(seen.circuit, seen.at) === 'in' ? 'click-only' : 'silence';
+  if (seen.quiet) return clicks(seen) ? 'click-only' : 'silence';
   if (seen.at.end.speed !== 0) return 'runs';
   return tripClass(seen.trips) === 'seconds' ? 'hum-then-quiet' : 'steady-hum';
 }
+
+/** A contactor that pulls in is heard even when nothing follows. */
+const clicks = ({ circuit, at }: Seen): boolean =>
+  partsOf(circuit.layout, 'contactor-pole').length > 0 && contactorPosition(circuit, at) === 'in';
 
 /** A lever falls to the middle when its breaker opens first, or will not conduct on both poles. */
 function breakerLever({ circuit, at, trips }: Seen): string {

@@ -44,6 +44,7 @@ interface Row {
   readonly full: readonly [Leads | number, watts: number];
   readonly service: readonly [Leads | number, watts: number];
   readonly locked: number;
+  readonly winding: NonNullable<Motor['winding']>;
   readonly breaker: number;
   readonly protector: Motor['protector'];
 }
@@ -66,6 +67,7 @@ export function motorRow(id: string, row: Row): Motor {
     fullLoad: load(row.full),
     serviceFactorLoad: load(row.service),
     lockedRotor: A(row.locked),
+    winding: row.winding,
     breaker: { most: A(row.breaker), usual: A(row.breaker) },
     protector: row.protector,
     from,
@@ -79,6 +81,10 @@ export const motors: Record<string, Motor> = {
     full: [[6.8, 6.8, 0], 940],
     service: [[8, 8, 0], 1310],
     locked: 34.2,
+    winding: {
+      main: { low: of(3, 'ohm'), high: of(3.6, 'ohm') },
+      start: { low: of(10.7, 'ohm'), high: of(13.1, 'ohm') },
+    },
     breaker: 20,
     protector: 'inside',
   }),
@@ -88,6 +94,10 @@ export const motors: Record<string, Motor> = {
     full: [[10, 9.9, 1.3], 1620],
     service: [[11.5, 11, 1.3], 2080],
     locked: 51.4,
+    winding: {
+      main: { low: of(1.7, 'ohm'), high: of(2.1, 'ohm') },
+      start: { low: of(7.5, 'ohm'), high: of(9.2, 'ohm') },
+    },
     breaker: 25,
     protector: 'unknown',
   }),
@@ -97,6 +107,10 @@ export const motors: Record<string, Motor> = {
     full: [[14, 11.2, 6.1], 3000],
     service: [[17, 12.6, 6], 3400],
     locked: 83.4,
+    winding: {
+      main: { low: of(1.1, 'ohm'), high: of(1.4, 'ohm') },
+      start: { low: of(4, 'ohm'), high: of(4.8, 'ohm') },
+    },
     breaker: 40,
     protector: 'in-box',
   }),
@@ -106,6 +120,7 @@ export const motors: Record<string, Motor> = {
     full: [6.8, 940],
     service: [8, 1310],
     locked: 40.7,
+    winding: { lineToLine: { low: of(3, 'ohm'), high: of(3.6, 'ohm') } },
     breaker: 20,
     protector: 'inside',
   }),

@@ -1,4 +1,5 @@
 import type { Element } from '../../../schema/netlist.ts';
+import type { Range } from '../../../units/units.ts';
 import type { PlantInput } from '../../types.ts';
 import type { ElementContext, Impedance } from './impedance.ts';
 
@@ -40,7 +41,11 @@ function windingOhms(
   return whole - bridged + (bridged * spot) / (bridged + spot);
 }
 
-/** Cold ohms of a sound winding: fitted model first, else the middle of the printed range. */
+/**
+ * Cold ohms of a sound winding: fitted model first, else the middle of the printed range.
+ *
+ * @throws when the motor's row has neither a model nor windings: no reading could be worked out
+ */
 export function soundWindingOhms(kind: 'winding-main' | 'winding-start', context: ElementContext): number {
   const { input, conditions } = context;
   return kind === 'winding-main'
@@ -48,17 +53,24 @@ export function soundWindingOhms(kind: 'winding-main' | 'winding-start', context
     : nominalStart(input) * conditions.startOhms;
 }
 
-function nominalMain({ model, motor }: PlantInput): number {
-  if (model !== undefined) return model.coldMain;
-  if (motor.winding === undefined) return 0;
-  const range = 'main' in motor.winding ? motor.winding.main : motor.winding.lineToLine;
-  return (range.low + range.high) / 2;
+function nominalMain(input: PlantInput): number {
+  if (input.model !== undefined) return input.model.coldMain;
+  const winding = printedWinding(input);
+  return middle('main' in winding ? winding.main : winding.lineToLine);
 }
 
 /** A two-lead motor prints no start winding: without a model it is taken like the main one. */
-function nominalStart({ model, motor }: PlantInput): number {
-  if (model !== undefined) return model.coldStart;
-  if (motor.winding === undefined) return 0;
-  const range = 'start' in motor.winding ? motor.winding.start : motor.winding.lineToLine;
-  return (range.low + range.high) / 2;
+function nominalStart(input: PlantInput): number {
+  if (input.model !== undefined) return input.model.coldStart;
+  const winding = printedWinding(input);
+  return middle('start' in winding ? winding.start : winding.lineToLine);
+}
+
+const middle = ({ low, high }: Range): number => (low + high) / 2;
+
+function printedWinding({ motor }: PlantInput): NonNullable<PlantInput['motor']['winding']> {
+  if (motor.winding === undefined) {
+    throw new Error(`plant: motor ${motor.id} has neither a model nor windings; add one to its row`);
+  }
+  return motor.winding;
 }
