@@ -1,0 +1,40 @@
+import type { CallView } from '../../../machines/call/types.ts';
+import type { Texts } from '../words/texts.ts';
+
+/** What comes next and why, in a heading and a line. */
+export function nextWords(texts: Texts, view: CallView): { what: string; why: string } {
+  const { say } = texts;
+  const { next } = view;
+  switch (next.kind) {
+    case 'check':
+      return { what: names(texts, next.checks.map((one) => one.check)), why: whyLine(texts, next.ranked?.minutes) };
+    case 'site-steps':
+      return { what: say('next-safe', { what: names(texts, next.then) }), why: whyLine(texts, next.ranked?.minutes) };
+    case 'ask-installation':
+      return { what: say('next-ask'), why: '' };
+    case 'verdict':
+      return { what: say('next-verdict'), why: '' };
+    case 'proof':
+      return { what: say('proof-title'), why: '' };
+    case 'closed':
+      return { what: say('closed-title'), why: '' };
+    case 'stopped':
+      return { what: say('stopped-title'), why: '' };
+    case 'not-this-tool':
+      return { what: say('verdict-not-this-tool'), why: '' };
+    default: {
+      const never: never = next;
+      return never;
+    }
+  }
+}
+
+function whyLine(texts: Texts, minutes: number | undefined): string {
+  return minutes === undefined ? '' : texts.say('why-line', { minutes: Math.max(1, Math.round(minutes)) });
+}
+
+/** One name for a set: its checks differ in their last words only, so the first speaks for them. */
+function names(texts: Texts, checks: readonly string[]): string {
+  const [first] = checks;
+  return first === undefined ? '' : checks.map((check) => texts.check(check).name).join(', ');
+}

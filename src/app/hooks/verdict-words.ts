@@ -1,0 +1,39 @@
+import type { Verdict } from '../../diagnosis/types.ts';
+import type { Texts } from '../words/texts.ts';
+
+/** The verdict in a title and one line: what it is, and whether the pump comes up. */
+export function verdictHeading(texts: Texts, verdict: Verdict): { title: string; lead: string } {
+  const { say } = texts;
+  const first = verdict.faults[0];
+  const named = first === undefined ? say('verdict-watch') : texts.faultName(first.fault, first.variant);
+  switch (verdict.kind) {
+    case 'named':
+      return { title: named, lead: pullLine(texts, verdict) };
+    case 'group':
+      return { title: say('verdict-group'), lead: groupLine(texts, verdict) };
+    case 'contradiction':
+      return {
+        title: say('verdict-contradiction'),
+        lead: say('verdict-contradiction-lead', { check: texts.check(verdict.takeAgain ?? '').name }),
+      };
+    case 'watch':
+      return { title: say('verdict-watch'), lead: say('verdict-watch-lead') };
+    case 'normal':
+      return { title: say('verdict-normal'), lead: pullLine(texts, verdict) };
+    case 'not-this-tool':
+      return { title: say('verdict-not-this-tool'), lead: say('verdict-not-this-tool-lead') };
+    default: {
+      const never: never = verdict.kind;
+      return never;
+    }
+  }
+}
+
+function pullLine(texts: Texts, verdict: Verdict): string {
+  if (verdict.verdictClass === 'pull-likely') return texts.say('verdict-pull-likely');
+  return texts.say(verdict.verdictClass === 'pull' ? 'verdict-pull' : 'verdict-no-pull');
+}
+
+function groupLine(texts: Texts, verdict: Verdict): string {
+  return `${texts.say('verdict-group-lead', { action: texts.action(verdict.action).name })} ${pullLine(texts, verdict)}`;
+}

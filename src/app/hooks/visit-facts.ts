@@ -1,0 +1,3 @@
+/** Types of the visit events that the screens write. */
+export const CLOSED = 'closed';
+export const REPAIRED = 'repaired';

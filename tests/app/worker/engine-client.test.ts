@@ -1,0 +1,84 @@
+import { expect, test } from 'vitest';
+import type { CallView } from '../../../machines/call/types.ts';
+import { type Channel, connectEngine } from '../../../src/app/worker/engine-client.ts';
+import type { FromEngine, ToEngine } from '../../../src/app/worker/protocol.ts';
+import { foldCase } from '../../../src/records/fold.ts';
+
+const state = foldCase('larch-hollow-2345', []);
+
+/** A worker that is a list of messages: the test answers them itself, in any order. */
+function fakeWorker() {
+  const asked: ToEngine[] = [];
+  let hear: (event: { data: FromEngine }) => void = () => undefined;
+  let fail: (event: { message: string }) => void = () => undefined;
+  const channel = {
+    postMessage: (message: ToEngine) => void asked.push(message),
+    addEventListener: (type: 'message' | 'error', listener: (event: never) => void) => {
+      if (type === 'message') hear = listener as typeof hear;
+      else fail = listener as typeof fail;
+    },
+  } as Channel;
+  return { channel, asked, say: (data: FromEngine) => hear({ data }), die: (message: string) => fail({ message }) };
+}
+
+/** Only told apart by its version here. */
+const viewCalled = (contentVersion: string): CallView => ({
+  contentVersion,
+  visit: 'opening',
+  site: {
+    word: 'live',
+    supply: 'live',
+    places: { panel: 'closed', switch: 'closed', box: 'closed', well: 'closed' },
+    leads: 'connected',
+    charge: 'possible',
+    disinfection: 'none',
+    secondSource: 'possible',
+    stopped: false,
+    here: undefined,
+    lapsed: false,
+  },
+  next: { kind: 'stopped', safeState: [] },
+  suspects: [],
+  judged: [],
+  windows: {},
+  trail: [],
+  surprise: undefined,
+  assumed: [],
+});
+
+test('answers that come in another order go to the questions that they answer', async () => {
+  const worker = fakeWorker();
+  const engine = connectEngine(worker.channel);
+  const first = engine.view(state);
+  const second = engine.view(state);
+  const [one, two] = worker.asked;
+  worker.say({ kind: 'view', ask: two!.ask, view: viewCalled('second') });
+  worker.say({ kind: 'view', ask: one!.ask, view: viewCalled('first') });
+  expect((await first).contentVersion).toBe('first');
+  expect((await second).contentVersion).toBe('second');
+});
+
+test('an engine that cannot answer says so in its own words', async () => {
+  const worker = fakeWorker();
+  const engine = connectEngine(worker.channel);
+  const answer = engine.view(state);
+  worker.say({ kind: 'failed', ask: worker.asked[0]!.ask, message: 'plant: floating node box.Y' });
+  await expect(answer).rejects.toThrow('plant: floating node box.Y');
+});
+
+test('a worker that dies answers every open and every later question with its error', async () => {
+  const worker = fakeWorker();
+  const engine = connectEngine(worker.channel);
+  const open = engine.view(state);
+  worker.die('out of memory');
+  await expect(open).rejects.toThrow('out of memory');
+  await expect(engine.view(state)).rejects.toThrow('out of memory');
+  expect((await engine.loaded).kind).toBe('bad-content');
+});
+
+test('content that fails its check is handed on with its problems', async () => {
+  const worker = fakeWorker();
+  const engine = connectEngine(worker.channel);
+  worker.say({ kind: 'bad-content', problems: [{ at: 'faults/a', message: 'no action', hint: 'add one' }] });
+  expect(await engine.loaded).toMatchObject({ kind: 'bad-content', problems: [{ at: 'faults/a' }] });
+});
