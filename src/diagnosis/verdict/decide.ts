@@ -27,6 +27,8 @@ export interface Decision {
   /** What stands between the leading repair and its verdict. */
   readonly owed: readonly Owed[];
   readonly surprise: string | undefined;
+  /** The leading repair is past its threshold; only owed readings stand in the way. */
+  readonly past: boolean;
 }
 
 export function decide(deciding: Deciding, exhausted: boolean): Decision {
@@ -36,13 +38,14 @@ export function decide(deciding: Deciding, exhausted: boolean): Decision {
   const subject = subjectOf(deciding, action);
   const owed = owedRules(Object.values(belief.model.knowledge.rules), subject);
   const verdict = verdictOf(deciding, { ...subject, probability });
-  if (surprise !== undefined) {
-    return { verdict: { ...verdict, kind: 'contradiction', takeAgain: surprise }, owed, surprise };
-  }
   const past = probability >= threshold(belief, subject.action.pull);
-  if (past && owed.length === 0) return { verdict, owed, surprise };
-  if (!exhausted) return { verdict: undefined, owed, surprise };
-  return { verdict: honestEnding(verdict, { past, pull: subject.action.pull, owed }), owed, surprise };
+  const found = { owed, surprise, past };
+  if (surprise !== undefined) {
+    return { ...found, verdict: { ...verdict, kind: 'contradiction', takeAgain: surprise } };
+  }
+  if (past && owed.length === 0) return { ...found, verdict };
+  if (!exhausted) return { ...found, verdict: undefined };
+  return { ...found, verdict: honestEnding(verdict, { past, pull: subject.action.pull, owed }) };
 }
 
 function threshold(belief: Belief, pull: boolean): number {

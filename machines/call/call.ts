@@ -1,0 +1,146 @@
+import type { Catalog } from '../../src/catalog/catalog.ts';
+import { suspectsOf } from '../../src/diagnosis/belief/summary.ts';
+import type { Place } from '../../src/schema/basics.ts';
+import type { CaseState } from '../../src/schema/case-state.ts';
+import type { Check } from '../../src/schema/check.ts';
+import { type Procedure, PROCEDURES } from '../procedures/all.ts';
+import { proposals } from '../procedures/fold.ts';
+import { stepsOf } from '../procedures/steps.ts';
+import { foldVisit, type VisitView } from '../visit/visit.ts';
+import { safeState } from '../worksite/safe-state.ts';
+import { foldSite, siteView } from '../worksite/site.ts';
+import { missingSteps } from '../worksite/steps.ts';
+import { type Work, workPlace } from '../worksite/work.ts';
+import { checksOn, isAtHand } from './applies.ts';
+import { askInstallation } from './ask-installation.ts';
+import { modelFor } from './models.ts';
+import { type Chosen, chooseNext, viewOf } from './next-step.ts';
+import { proofStep } from './proof.ts';
+import { candidatesOf } from './proposals.ts';
+import { type Readings, readingsOf } from './readings.ts';
+import type { CallView, NextStep } from './types.ts';
+
+/**
+ * The whole call after any event: from the case as it stands to what a screen shows.
+ *
+ * Pure but for the models it keeps between calls; the same case gives the same view everywhere. This
+ * is the one place that sees trees, interlock, planner and belief together, and it decides nothing
+ * that they do not.
+ */
+export function viewCall(catalog: Catalog, state: CaseState): CallView {
+  const call = open(catalog, state);
+  const next = nextOf(call);
+  const decided = next.decision;
+  return {
+    contentVersion: catalog.version,
+    visit: call.visit.stage,
+    site: siteView(call.work.site, placeOf(catalog, next.next), call.work.holdsCapacitor),
+    next: next.next,
+    suspects: suspectsOf(call.readings.belief),
+    judged: [...call.readings.judged.values()],
+    windows: call.readings.windows,
+    trail: state.trail,
+    surprise: decided?.surprise,
+    assumed: call.readings.belief.model.system.assumed,
+  };
+}
+
+/** Everything about a call that is worked out once for a view. */
+export interface OpenCall {
+  readonly catalog: Catalog;
+  readonly state: CaseState;
+  readonly checks: readonly Check[];
+  readonly readings: Readings;
+  readonly work: Work;
+  readonly visit: VisitView;
+  applies(check: string): boolean;
+  minutesOf(step: string): number;
+}
+
+function open(catalog: Catalog, state: CaseState): OpenCall {
+  const model = modelFor(catalog, state.installation, state.meter);
+  const checks = checksOn(model.system, Object.values(catalog.checks));
+  const ids = new Set(checks.map((check) => check.id));
+  const readings = readingsOf(model, checks, state);
+  const place = workPlace(catalog, model.system.choices[0]?.box, state.installation);
+  return {
+    catalog,
+    state,
+    checks,
+    readings,
+    visit: foldVisit(state.visitEvents),
+    work: {
+      ...place,
+      site: foldSite(state.siteEvents.map((one) => one.said)),
+      who: state.person,
+      windingOhmsRead: readings.outcomeOf('ohms-yellow-black') !== undefined,
+      overloadRead: readings.outcomeOf('ohms-main-overload') !== undefined,
+    },
+    applies: (check) => ids.has(check),
+    minutesOf: (step) => catalog.siteSteps[step]?.minutes ?? 0,
+  };
+}
+
+function nextOf(call: OpenCall): { next: NextStep; decision?: Chosen['decision'] } {
+  const { work, state } = call;
+  if (work.site.stopped) return { next: { kind: 'stopped', safeState: safeState(work.site, state.person) } };
+  if (call.checks.length === 0) return { next: { kind: 'not-this-tool', exit: 'no-such-installation' } };
+  const question = askInstallation(call);
+  if (question !== undefined) return { next: question };
+  const opening = openingCheck(call);
+  if (opening !== undefined) return { next: opening };
+  const chosen = choose(call);
+  if (chosen.next.kind !== 'verdict') return chosen;
+  return { ...chosen, next: proofStep(call, chosen.next.verdict) ?? chosen.next };
+}
+
+function choose(call: OpenCall): Chosen {
+  const { catalog, readings, state } = call;
+  const senses = new Set(Object.values(catalog.instruments).filter((one) => one.kind === 'senses').map((one) => one.id));
+  const kit = { instruments: state.instruments, meter: state.meter, senses };
+  const candidates = candidatesOf({
+    knowledge: catalog,
+    possible: call.checks.filter((check) => isAtHand(check, kit)),
+    proposed: proposals(PROCEDURES, { outcomeOf: readings.outcomeOf, applies: call.applies }),
+    held: new Set(PROCEDURES.flatMap(checksAskedBy)),
+    isAnswered: (check) => readings.outcomeOf(check) !== undefined,
+    stepsTo: (check) => {
+      const way = missingSteps(check, call.work, call.minutesOf);
+      return way.possible ? way.steps : undefined;
+    },
+  });
+  return chooseNext({
+    readings,
+    circumstances: state.circumstances,
+    candidates,
+    procedure: lastProcedure(call),
+    checks: call.checks,
+    applies: call.applies,
+  });
+}
+
+/** The first question of every call: which state is the system in? */
+function openingCheck(call: OpenCall): NextStep | undefined {
+  const first = call.checks.find((check) => 'rule' in check.predict && check.predict.rule === 'what-is-seen');
+  if (first === undefined || call.readings.outcomeOf(first.id) !== undefined) return undefined;
+  return { kind: 'check', checks: [viewOf(call.readings, first.id)], procedure: undefined, ranked: undefined, others: [] };
+}
+
+/** The checks that some state of a procedure asks. */
+function checksAskedBy({ machine }: Procedure): string[] {
+  return [...stepsOf(machine).values()].flatMap(({ check }) => check ?? []);
+}
+
+/** The procedure that the last standing reading belongs to. */
+function lastProcedure(call: OpenCall): string | undefined {
+  const last = call.state.answers.at(-1)?.check;
+  if (last === undefined) return undefined;
+  return PROCEDURES.find((one) => checksAskedBy(one).includes(last))?.id;
+}
+
+function placeOf(catalog: Catalog, next: NextStep): Place | undefined {
+  if (next.kind === 'site-steps') return next.steps[0]?.place ?? catalog.checks[next.then[0] ?? '']?.site.place;
+  if (next.kind === 'check') return catalog.checks[next.checks[0]?.check ?? '']?.site.place;
+  if (next.kind === 'proof') return catalog.checks[next.check?.check ?? '']?.site.place;
+  return undefined;
+}

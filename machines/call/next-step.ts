@@ -1,0 +1,94 @@
+import { figure } from '../../src/diagnosis/judgements.ts';
+import { previewOutcomes } from '../../src/diagnosis/planner/preview.ts';
+import { rank, type RankedProposal } from '../../src/diagnosis/planner/rank.ts';
+import type { RankedCheck } from '../../src/diagnosis/types.ts';
+import { decide, type Decision } from '../../src/diagnosis/verdict/decide.ts';
+import type { Check } from '../../src/schema/check.ts';
+import type { Candidate } from './proposals.ts';
+import type { Readings } from './readings.ts';
+import type { CheckView, NextStep } from './types.ts';
+
+/**
+ * What comes next: one more reading, or the end of the search.
+ *
+ * The planner chooses among what the trees propose and the interlock permits; it stays in the
+ * procedure on screen unless another proposal is clearly worth more. Readings that a hard rule still
+ * owes to a verdict that is otherwise certain come first. Only the verdict rule ends the call.
+ */
+export interface Choosing {
+  readonly readings: Readings;
+  readonly circumstances: readonly string[];
+  readonly candidates: readonly Candidate[];
+  /** Procedure that asked the last reading. */
+  readonly procedure: string | undefined;
+  readonly checks: readonly Check[];
+  applies(check: string): boolean;
+}
+
+export interface Chosen {
+  readonly next: NextStep;
+  readonly decision: Decision;
+}
+
+export function chooseNext(choosing: Choosing): Chosen {
+  const { readings, candidates } = choosing;
+  const { judgements } = readings.belief.model.knowledge;
+  const ranked = rank(readings.belief, candidates.map((one) => one.proposal));
+  const least = figure(judgements, 'least-gain');
+  const useful = ranked.filter((one) => one.gain >= least);
+  const deciding = { ...readings, circumstances: choosing.circumstances, applies: choosing.applies };
+  const decision = decide(deciding, false);
+  if (decision.verdict !== undefined) return { next: { kind: 'verdict', verdict: decision.verdict }, decision };
+  const owed = firstOwed(decision, ranked);
+  const best = owed ?? stay(useful, choosing.procedure, figure(judgements, 'stay-factor'));
+  if (best !== undefined) return { next: asStep(choosing, best, useful), decision };
+  const ending = decide(deciding, true);
+  const verdict = ending.verdict;
+  if (verdict === undefined) throw new Error('call: an exhausted search gave no ending; decide must end it');
+  return { next: { kind: 'verdict', verdict }, decision: ending };
+}
+
+/** With a repair past its threshold, the cheapest reading that a hard rule still owes it. */
+function firstOwed(decision: Decision, ranked: readonly RankedProposal[]): RankedProposal | undefined {
+  if (!decision.past) return undefined;
+  const wanted = new Set(decision.owed.flatMap((one) => one.checks));
+  return ranked
+    .filter((one) => one.checks.some((check) => wanted.has(check)))
+    .sort((one, other) => one.minutes - other.minutes)[0];
+}
+
+function stay(ranked: readonly RankedProposal[], procedure: string | undefined, factor: number): RankedProposal | undefined {
+  const [best] = ranked;
+  const same = procedure === undefined ? undefined : ranked.find((one) => one.procedure === procedure);
+  if (best === undefined || same === undefined) return best;
+  return best.perMinute > factor * same.perMinute ? best : same;
+}
+
+function asStep(choosing: Choosing, best: RankedProposal, others: readonly RankedProposal[]): NextStep {
+  const { steps } = choosing.candidates.find((one) => one.proposal.checks === best.checks) ?? { steps: [] };
+  const ranked = describe(choosing, best, true);
+  if (steps.length > 0) return { kind: 'site-steps', steps, then: best.checks, ranked };
+  return {
+    kind: 'check',
+    checks: best.checks.map((check) => viewOf(choosing.readings, check)),
+    procedure: best.procedure,
+    ranked,
+    others: others.filter((one) => one.checks !== best.checks).slice(0, OTHERS).map((one) => describe(choosing, one, false)),
+  };
+}
+
+const OTHERS = 4;
+
+export function viewOf(readings: Readings, check: string): CheckView {
+  const window = readings.windows[check];
+  if (window === undefined) throw new Error(`call: no window for ${check}; only checks of this installation are asked`);
+  return { check, window };
+}
+
+function describe({ readings }: Choosing, one: RankedProposal, withOutcomes: boolean): RankedCheck {
+  const { checks, gain, minutes, perMinute } = one;
+  const window = readings.windows[checks[0] ?? ''];
+  const outcomes = withOutcomes && window !== undefined ? previewOutcomes(readings.belief, window) : [];
+  return { checks, gain, minutes, perMinute, outcomes };
+}
+

@@ -1,0 +1,37 @@
+import { figure } from '../../src/diagnosis/judgements.ts';
+import type { JudgedReading, Verdict } from '../../src/diagnosis/types.ts';
+import { judge } from '../../src/diagnosis/windows/judge.ts';
+import { missingSteps, owedBeforeClosing, stepsToService } from '../worksite/steps.ts';
+import type { OpenCall } from './call.ts';
+import { viewOf } from './next-step.ts';
+import type { NextStep } from './types.ts';
+
+/**
+ * After the repair: take the installation into service again, read what proves the repair, and do
+ * not close over a duty. Readings as left are kept apart from what was found.
+ *
+ * @returns undefined while the repair has not been said to be done
+ */
+export function proofStep(call: OpenCall, verdict: Verdict): NextStep | undefined {
+  if (!call.visit.isRepaired) return undefined;
+  const done = asLeft(call);
+  if (call.visit.isClosed) return { kind: 'closed', verdict, owed: owedBeforeClosing(call.work.site) };
+  const left = verdict.proof.map((window) => window.check).find((check) => !done.some((one) => one.check === check));
+  const record = left === undefined ? undefined : call.catalog.checks[left];
+  const way = record === undefined ? stepsToService(call.work, call.minutesOf) : missingSteps(record, call.work, call.minutesOf);
+  return {
+    kind: 'proof',
+    steps: way.possible ? way.steps : [],
+    check: left === undefined ? undefined : viewOf(call.readings, left),
+    done,
+    verdict,
+  };
+}
+
+function asLeft(call: OpenCall): JudgedReading[] {
+  const noneShare = figure(call.catalog.judgements, 'none-share');
+  return call.state.asLeft.flatMap(({ check, reading }) => {
+    const window = call.readings.windows[check];
+    return window === undefined ? [] : [judge(reading, window, noneShare)];
+  });
+}
