@@ -14,8 +14,12 @@ export const edit = z.union([
   z.strictObject({ edit: z.literal('stick'), part: node, state: z.enum(['made', 'apart']) }),
   /** Extra resistance in series with the part: the severity. */
   z.strictObject({ edit: z.literal('series'), part: node }),
-  /** A path between two nodes: the severity. */
-  z.strictObject({ edit: z.literal('leak'), nodes: z.tuple([node, node]) }),
+  /** A path between two nodes: the severity; `untilSplit`: inside a splice, gone once it is open and dry. */
+  z.strictObject({
+    edit: z.literal('leak'),
+    nodes: z.tuple([node, node]),
+    untilSplit: z.literal(true).optional(),
+  }),
   /** The part's value times the severity: microfarads, or the turns that still work. */
   z.strictObject({ edit: z.literal('scale'), part: node }),
   /** Two lead terminals exchange the leads they hold. */

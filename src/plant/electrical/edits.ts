@@ -22,6 +22,8 @@ export interface Leak {
   readonly from: number;
   readonly to: number;
   readonly ohms: number;
+  /** Inside a splice: gone once the splice is opened, spread and dried. */
+  readonly untilSplit: boolean;
 }
 
 /** The installation with its faults in place. */
@@ -98,6 +100,7 @@ function apply(draft: Draft, edit: Edit): void {
         from: nodeOf(draft.layout, edit.nodes[0]),
         to: nodeOf(draft.layout, edit.nodes[1]),
         ohms: severityOf(draft, edit),
+        untilSplit: edit.untilSplit === true,
       });
       return;
     case 'exchange':

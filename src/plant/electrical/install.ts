@@ -93,7 +93,7 @@ export function assembleLine(circuit: Circuit, position: Position, net: Network)
     const [re, im] = admittance(circuit, index, position);
     if (re !== 0 || im !== 0) stamp(net, endsOf(circuit, index), re, im);
   }
-  stampLeaks(circuit, net);
+  stampLeaks(circuit, position, net);
 }
 
 /** Fills the node equations as an ohmmeter sees them; the supply is locked off, so sources are gone. */
@@ -103,11 +103,14 @@ export function assembleOhms(circuit: Circuit, position: Position, net: Network)
     const siemens = conductance(circuit, index, position);
     if (siemens !== 0) stamp(net, endsOf(circuit, index), siemens, 0);
   }
-  stampLeaks(circuit, net);
+  stampLeaks(circuit, position, net);
 }
 
-function stampLeaks({ faulted }: Circuit, net: Network): void {
-  for (const leak of faulted.leaks) stamp(net, [leak.from, leak.to], 1 / leak.ohms, 0);
+function stampLeaks({ faulted }: Circuit, { leads }: Position, net: Network): void {
+  for (const leak of faulted.leaks) {
+    if (leak.untilSplit && leads === 'split') continue;
+    stamp(net, [leak.from, leak.to], 1 / leak.ohms, 0);
+  }
 }
 
 const NOTHING: readonly [number, number] = [0, 0];
