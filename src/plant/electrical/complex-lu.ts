@@ -5,7 +5,7 @@
  * in a row leave most entries zero, so every loop runs only over entries that are not. Leaves out
  * scaling and refinement: node equations are close to diagonally dominant.
  *
- * @source method: Golub and Van Loan, Matrix Computations, section 3.4 (Gaussian elimination with pivoting)
+ * @source method: Matrix Computations, 4th ed., section 3.4 (Gaussian elimination with pivoting)
  */
 export interface ComplexSystem {
   readonly size: number;

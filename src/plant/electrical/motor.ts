@@ -8,7 +8,7 @@ import type { MotorModel } from '../../schema/motor.ts';
  * touching turns gets one more loop: the bridged turns, which share its axis. Leaves out saturation
  * of the iron (a linear proxy on the leakage stands in), transients and heating.
  *
- * @source method: Chapman, Electric Machinery Fundamentals, ch. 9 (double revolving field); the skin
+ * @source method: Electric Machinery Fundamentals, 5th ed., ch. 9 (double revolving field); the skin
  *   and leakage proxies are ours
  */
 export interface Machine {
@@ -20,6 +20,7 @@ export interface Machine {
   readonly turns: number;
   readonly leakage: number;
   readonly startLeakage: number;
+  readonly rotorLeakage: number;
   readonly magnetising: number;
   readonly rotor: number;
   readonly ironLoss: number;
@@ -70,6 +71,7 @@ export function machineOf(model: MotorModel, windings: Windings): Machine {
     turns: model.turnsRatio,
     leakage: model.leakage,
     startLeakage: model.turnsRatio ** 2 * model.leakage * model.startLeakageFactor,
+    rotorLeakage: model.leakage,
     magnetising: model.magnetising,
     rotor: model.rotor,
     ironLoss: model.ironLoss,
@@ -112,7 +114,7 @@ const branch = { re: 0, im: 0, gap: 0 };
 function rotorField(machine: Machine, slip: number, saturated: number): void {
   const s = Math.abs(slip) < LEAST_SLIP ? LEAST_SLIP : slip;
   const r = (machine.rotor * (1 + (machine.skin - 1) * Math.sqrt(Math.abs(s)))) / s;
-  const x = saturated * machine.leakage;
+  const x = saturated * machine.rotorLeakage;
   const square = r * r + x * x;
   const g = r / square + 1 / machine.ironLoss;
   const b = -x / square - 1 / machine.magnetising;

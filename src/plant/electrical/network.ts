@@ -7,7 +7,7 @@ import { type ComplexSystem, complexSystem, factor, solve } from './complex-lu.t
  * impedance, windings left out (they are ports, joined on by superposition). Every node has a path
  * to the reference, so a floating one has a voltage near zero and nothing is ever singular.
  *
- * @source method: Ho, Ruehli and Brennan, The Modified Nodal Approach to Network Analysis (the nodal part)
+ * @source method: The Modified Nodal Approach to Network Analysis (1975), its nodal part
  */
 export interface Network {
   readonly system: ComplexSystem;

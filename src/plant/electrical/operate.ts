@@ -12,7 +12,7 @@ import {
 import type { Circuit } from './install.ts';
 import type { Phasors } from './network.ts';
 import { type Reduced, reduce, type Turning, turn, turning, voltsWhen } from './reduce.ts';
-import { forcedRun, type RunEnd, runUp, stall } from './run-up.ts';
+import { forcedRun, heldAt, type RunEnd, runUp, stall } from './run-up.ts';
 import { coilVolts } from './start-control.ts';
 
 /**
@@ -53,12 +53,10 @@ function settle(drive: Drive, end: RunEnd): Omit<Operating, 'mode'> {
   return { end, reduced, turning: at, volts: voltsWhen(reduced, at) };
 }
 
-const still = (startIn: boolean): RunEnd => ({ speed: 0, startIn, chatters: false, opensAt: undefined });
-
 /** The instant of power-up: at standstill, with the start branch as power-up leaves it. */
 export function atPowerUp(drive: Drive): Operating {
   const startIn = startsIn(drive);
-  return { ...settle(drive, still(startIn)), mode: { starts: false, releases: !startIn } };
+  return { ...settle(drive, heldAt(0, startIn)), mode: { starts: false, releases: !startIn } };
 }
 
 /** An installation whose motor has no model: what is alive, and nothing about the motor itself. */
@@ -67,7 +65,7 @@ export function withoutModel(circuit: Circuit, at: SiteNet): Operating {
   const reduced = reduce(circuit, position, at.net);
   return {
     mode: { starts: false, releases: true },
-    end: still(false),
+    end: heldAt(0, false),
     reduced,
     turning: turning(),
     volts: reduced.base,

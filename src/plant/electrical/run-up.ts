@@ -18,6 +18,8 @@ export interface RunEnd {
   readonly chatters: boolean;
   /** Speed at which the start branch was last let go. */
   readonly opensAt: number | undefined;
+  /** How often the start control changed its mind on the way. */
+  readonly changes: number;
 }
 
 const STEP = 0.01;
@@ -49,10 +51,25 @@ function march(drive: Drive, from: { speed: number; startIn: boolean }, held: bo
     walk.before = { speed: walk.speed, sign };
     walk.speed = Math.max(-1, Math.min(1, walk.speed + sign * STEP));
   }
-  return { speed: walk.speed, startIn: true, chatters: true, opensAt: walk.opensAt };
+  return { ...ended(walk), startIn: true, chatters: true };
 }
 
-const ended = ({ speed, startIn, opensAt }: Walk): RunEnd => ({ speed, startIn, chatters: false, opensAt });
+const ended = ({ speed, startIn, opensAt, changes }: Walk): RunEnd => ({
+  speed,
+  startIn,
+  chatters: false,
+  opensAt,
+  changes,
+});
+
+/** Held at a speed without a way that led there. */
+export const heldAt = (speed: number, startIn: boolean): RunEnd => ({
+  speed,
+  startIn,
+  chatters: false,
+  opensAt: undefined,
+  changes: 0,
+});
 
 /** Lets the start control have its way at this speed; true when it changed its mind. */
 function changed(drive: Drive, walk: Walk): boolean {
@@ -99,7 +116,7 @@ export function runUp(drive: Drive): RunEnd {
 export function stall(drive: Drive): RunEnd {
   const startIn = startsIn(drive);
   spareTorque(drive, 0, startIn);
-  return { speed: 0, startIn: controlled(drive, 0, startIn), chatters: false, opensAt: undefined };
+  return heldAt(0, controlled(drive, 0, startIn));
 }
 
 /**
@@ -120,5 +137,5 @@ export function forcedRun(drive: Drive, releases: boolean): RunEnd {
 function pushed(drive: Drive, pull: number, startIn: boolean): RunEnd {
   const first = fastest(drive, pull < 0 ? -1 : 1, startIn);
   const speed = first === 0 ? fastest(drive, pull < 0 ? 1 : -1, startIn) : first;
-  return { speed, startIn, chatters: false, opensAt: undefined };
+  return heldAt(speed, startIn);
 }

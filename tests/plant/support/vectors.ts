@@ -7,6 +7,7 @@ import { network } from '../../../src/plant/electrical/network.ts';
 import { type Operating, operate } from '../../../src/plant/electrical/operate.ts';
 import { atRest, type Position } from '../../../src/plant/electrical/positions.ts';
 import { reduce, turn, turning, voltsWhen } from '../../../src/plant/electrical/reduce.ts';
+import { heldAt } from '../../../src/plant/electrical/run-up.ts';
 import { layOut } from '../../../src/plant/layout.ts';
 import { machineIn } from '../../../src/plant/state.ts';
 import type { PlantInput, Unknowns } from '../../../src/plant/types.ts';
@@ -47,7 +48,7 @@ export function held(plant: PlantInput, hold: Hold): Held {
   const machine = machineIn(circuit);
   if (machine === undefined) throw new Error('a held installation needs a motor model');
   turn(machine, reduced, hold.slip, at);
-  const end = { speed: 1 - hold.slip, startIn: hold.startIn, chatters: false, opensAt: undefined };
+  const end = heldAt(1 - hold.slip, hold.startIn);
   const operating: Operating = {
     mode: { starts: true, releases: !hold.startIn },
     end,
