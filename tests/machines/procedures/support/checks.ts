@@ -34,7 +34,8 @@ export const CHECKS: ReadonlyMap<string, Reads> = new Map([
      ohms-switch-pole-1 ohms-switch-pole-2 ohms-breaker-1 ohms-breaker-2 ohms-loop-wires
      ohms-well-yellow-black ohms-well-yellow-red ohms-well-black-red ohms-well-two-wire
      ohms-buried-yellow-black ohms-buried-yellow-red ohms-buried-two-wire insulation-buried
-     insulation-downhole ohms-after-cool-yellow-black ohms-after-cool-yellow-red
+     insulation-downhole insulation-two-wire insulation-downhole-two-wire insulation-buried-two-wire
+     ohms-branch-1 ohms-branch-2 ohms-capacitor-case ohms-loop-wire-out ohms-after-cool-yellow-black ohms-after-cool-yellow-red
      ohms-after-cool-black-red ohms-after-cool-two-wire`,
   ),
   ...reading(microfarads, 'start-capacitance run-capacitance'),
@@ -65,14 +66,21 @@ export const CHECKS: ReadonlyMap<string, Reads> = new Map([
   ['tube-clear', answers('clear', 'blocked')],
 ]);
 
-export const FAULTS: readonly string[] =
-  `breaker-tripped breaker-pole-open disconnect-off supply-lost-leg supply-low supply-out
-   transfer-switch-left switch-contacts-open switch-pole-open switch-contacts-resistive
-   switch-cut-off-open switch-tube-blocked loop-wire-open loop-device-open contactor-coil-open
-   contactor-jammed contactor-pole-open start-capacitor-open start-capacitor-weak
-   start-capacitor-shorted run-capacitor-open run-capacitor-weak sensing-relay-open
-   sensing-relay-shorted potential-relay-contact-open potential-relay-contact-welded
-   potential-relay-coil-open main-overload-tripped start-overload-open lid-unseated leads-exchanged
-   buried-conductor-open wellhead-splice-open wellhead-splice-resistive drop-conductor-open
-   winding-main-open winding-start-open motor-protector-open motor-protector-cycling rotor-locked
-   start-switch-inside-failed main-turns-shorted motor-grounded nothing-wrong`.split(/\s+/);
+export const FAULTS: readonly string[] = `
+  arrester-failed box-terminal-loose breaker-pole-open breaker-tripped buried-conductor-grounded
+  buried-conductor-open buried-conductor-resistive buried-conductors-shorted
+  capacitor-leaks-to-case contactor-coil-open contactor-contacts-resistive contactor-jammed
+  contactor-pole-open disconnect-burnt disconnect-off downhole-cable-grounded drop-conductor-open
+  drop-conductors-shorted generator-single-phase leads-exchanged lid-contact-burnt lid-unseated
+  loop-device-open loop-wire-open main-overload-tripped main-turns-shorted motor-drags
+  motor-grounded motor-leaks motor-protector-cycling motor-protector-open nothing-wrong
+  panel-joint-burnt potential-relay-coil-open potential-relay-contact-open
+  potential-relay-contact-welded rotor-locked run-capacitor-open run-capacitor-shorted
+  run-capacitor-weak sensing-relay-open sensing-relay-shorted start-capacitor-open
+  start-capacitor-shorted start-capacitor-weak start-overload-open start-switch-inside-failed
+  start-turns-shorted supply-high supply-joint-loose supply-lost-leg supply-low supply-out
+  switch-contacts-open switch-contacts-resistive switch-cut-off-open switch-diaphragm-failed
+  switch-frozen switch-insects switch-pole-open switch-tube-blocked transfer-switch-left
+  wellhead-splice-open wellhead-splice-resistive winding-main-open winding-start-open`
+  .trim()
+  .split(/\s+/);
