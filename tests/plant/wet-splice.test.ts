@@ -3,7 +3,9 @@ import { faulted, LIFTED, number, SPLIT } from './support/ask.ts';
 import { small } from './support/inputs.ts';
 
 /** A wet splice leaks while it is whole; opened and dried it leaves both sides sound. */
-const wet = faulted(small, [{ edit: 'leak', nodes: ['well.Y', 'well.G'], untilSplit: true }], { severity: 10 });
+const wet = faulted(small, [{ edit: 'leak', nodes: ['well.Y', 'well.G'], untilSplit: true }], {
+  severity: 10,
+});
 const still = faulted(small, [{ edit: 'leak', nodes: ['well.Y', 'well.G'] }], { severity: 10 });
 const atBox = { tied: ['lead.Y', 'lead.B', 'lead.R'], to: 'box.G' };
 const buried = { tied: ['well.Y', 'well.B', 'well.R'], to: 'well.G' };

@@ -4,7 +4,17 @@ import type { PlantInput } from '../types.ts';
 import type { Faulted, PartCondition } from './edits.ts';
 import { type ElementContext, elementOf, impedanceOf } from './elements/impedance.ts';
 import { passiveImpedance } from './elements/passive.ts';
-import { clear, type Network, NODE_LEAK, NODE_LEAK_DC, type Phasors, push, stamp } from './network.ts';
+import {
+  clear,
+  MOST_SIEMENS,
+  MOST_SIEMENS_DC,
+  type Network,
+  NODE_LEAK,
+  NODE_LEAK_DC,
+  type Phasors,
+  push,
+  stamp,
+} from './network.ts';
 import { isMade, type Position } from './positions.ts';
 
 /**
@@ -60,10 +70,11 @@ function fill(circuit: Circuit, index: number): void {
   const series = re + condition.seriesOhms;
   const square = series * series + im * im;
   if (Number.isFinite(square) && square > 0) {
-    circuit.re[index] = series / square;
-    circuit.im[index] = -im / square;
+    const limit = Math.min(1, MOST_SIEMENS * Math.sqrt(square));
+    circuit.re[index] = (limit * series) / square;
+    circuit.im[index] = (-limit * im) / square;
   }
-  circuit.dc[index] = 1 / (dc + condition.seriesOhms);
+  circuit.dc[index] = Math.min(MOST_SIEMENS_DC, 1 / (dc + condition.seriesOhms));
   const open = elementOf(circuit.context.input, part.kind).open;
   circuit.apart[index] = open === undefined ? 0 : 1 / open;
 }

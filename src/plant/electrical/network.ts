@@ -17,6 +17,13 @@ export interface Network {
 export const NODE_LEAK = 5e-9;
 /** The same for an ohmmeter, which must see an insulation of many megohms through it. */
 export const NODE_LEAK_DC = 1e-11;
+/**
+ * Largest conductance to an ohmmeter, a milliohm: beside anything better the leak of a node would be
+ * lost in rounding, and a floating piece of the network would have no volts at all.
+ */
+export const MOST_SIEMENS_DC = 1e3;
+/** The same at line frequency, where the leak is larger. */
+export const MOST_SIEMENS = 1e6;
 
 export interface Phasors {
   readonly re: Float64Array;

@@ -24,7 +24,7 @@ export interface RunEnd {
 
 const STEP = 0.01;
 const MOST_STEPS = 600;
-const MOST_CHANGES = 40;
+const MOST_CHANGES = 60;
 const HALVINGS = 32;
 
 interface Walk {
@@ -32,26 +32,28 @@ interface Walk {
   startIn: boolean;
   opensAt: number | undefined;
   changes: number;
-  /** Where the last step was taken and which way; no way yet after a change of contact. */
+  /** Where the last step was taken from and which way; no way yet at the start. */
   before: { speed: number; sign: number };
 }
 
 /** Marches from a speed to the first equilibrium; `held` keeps the start branch as it is. */
 function march(drive: Drive, from: { speed: number; startIn: boolean }, held: boolean): RunEnd {
   const walk: Walk = { ...from, opensAt: undefined, changes: 0, before: { speed: from.speed, sign: 0 } };
-  for (let step = 0; step < MOST_STEPS; step++) {
+  for (let step = 0; step < MOST_STEPS && walk.changes <= MOST_CHANGES; step++) {
     const sign = Math.sign(spareTorque(drive, walk.speed, walk.startIn));
     const crossed = sign !== 0 && walk.before.sign === -sign;
     if (crossed) walk.speed = meet(drive, { one: walk.before.speed, other: walk.speed }, walk.startIn);
-    if (!held && changed(drive, walk)) {
-      if (walk.changes > MOST_CHANGES) break;
-      continue;
-    }
-    if (crossed || sign === 0) return ended(walk);
-    walk.before = { speed: walk.speed, sign };
-    walk.speed = Math.max(-1, Math.min(1, walk.speed + sign * STEP));
+    const moved = !held && changed(drive, walk);
+    if (!moved && (crossed || sign === 0)) return ended(walk);
+    advance(walk, moved ? Math.sign(spareTorque(drive, walk.speed, walk.startIn)) : sign);
   }
   return { ...ended(walk), startIn: true, chatters: true };
+}
+
+/** One step on; a contact has the length of a step to act, so it changes at most once a step. */
+function advance(walk: Walk, sign: number): void {
+  walk.before = { speed: walk.speed, sign };
+  walk.speed = Math.max(-1, Math.min(1, walk.speed + sign * STEP));
 }
 
 const ended = ({ speed, startIn, opensAt, changes }: Walk): RunEnd => ({
@@ -76,7 +78,6 @@ function changed(drive: Drive, walk: Walk): boolean {
   if (controlled(drive, walk.speed, walk.startIn) === walk.startIn) return false;
   walk.startIn = !walk.startIn;
   walk.changes++;
-  walk.before = { speed: walk.speed, sign: 0 };
   if (!walk.startIn) walk.opensAt = walk.speed;
   return true;
 }
