@@ -113,9 +113,26 @@ function standingsFrom(
     if (next !== undefined) begin(next);
   };
   procedures.filter(begins).forEach(begin);
-  return procedures.flatMap((procedure) => begun.get(procedure.id) ?? []);
+  return procedures
+    .flatMap((procedure) => begun.get(procedure.id) ?? [])
+    .filter(({ place }) => hasPart(place));
 }
+
+/** False for a tree about something that this installation does not have: it ended without asking. */
+const hasPart = ({ ends, path }: Place): boolean =>
+  ends === undefined || path.some(({ outcome }) => outcome !== NOT_HERE);
 
 function proposalOf({ procedure, place }: Standing): ProcedureProposal[] {
   return place.proposes === undefined ? [] : [{ procedure: procedure.id, check: place.proposes }];
+}
+
+/**
+ * The same answers with some checks passed over as not taken: those that nobody present may do or
+ * that would tell nothing, so that no tree stands still before one of them.
+ */
+export function passingOver(answers: Answers, checks: ReadonlySet<string>): Answers {
+  return {
+    ...answers,
+    outcomeOf: (check) => answers.outcomeOf(check) ?? (checks.has(check) ? 'not-taken' : undefined),
+  };
 }

@@ -20,7 +20,7 @@ export const twoWireMotor = tree.createMachine({
     }),
     insulation: ask('insulation-two-wire', {
       'as-expected': 'listen',
-      low: 'leakBelow',
+      low: 'lookAtLeak',
       high: 'listen',
       open: 'listen',
       'not-taken': 'listen',
@@ -41,6 +41,20 @@ export const twoWireMotor = tree.createMachine({
       'not-taken': 'undecided',
     }),
 
+    lookAtLeak: ask('look-wellhead', {
+      dry: 'leakBelow',
+      wet: 'leakBelowWet',
+      'open-joint': 'leakBelow',
+      'burnt-joint': 'leakBelow',
+      'not-taken': 'leakBelow',
+    }),
+    leakBelowWet: ask('insulation-downhole-two-wire', {
+      'as-expected': 'wetSplice',
+      low: 'grounded',
+      high: 'wetSplice',
+      open: 'wetSplice',
+      'not-taken': 'undecided',
+    }),
     leakBelow: ask('insulation-downhole-two-wire', {
       'as-expected': 'leakBuried',
       low: 'grounded',
@@ -49,10 +63,10 @@ export const twoWireMotor = tree.createMachine({
       'not-taken': 'leakBuried',
     }),
     leakBuried: ask('insulation-buried-two-wire', {
-      'as-expected': 'undecided',
+      'as-expected': 'wetSplice',
       low: 'buriedGrounded',
-      high: 'undecided',
-      open: 'undecided',
+      high: 'wetSplice',
+      open: 'wetSplice',
       'not-taken': 'undecided',
     }),
     belowLow: ask('ohms-well-two-wire', {
@@ -105,6 +119,7 @@ export const twoWireMotor = tree.createMachine({
     buriedOpen: claims('buried-conductor-open'),
     buriedResistive: claims('buried-conductor-resistive'),
     buriedShorted: claims('buried-conductors-shorted'),
+    wetSplice: claims('wellhead-splice-wet', 'wellhead-splice-leaks'),
     buriedGrounded: claims('buried-conductor-grounded'),
     above: claims(
       'buried-conductor-open',

@@ -1,4 +1,4 @@
-import { ask, claims, handsOver, tree, undecided } from './ask.ts';
+import { ask, claims, tree, undecided } from './ask.ts';
 
 /**
  * Three-wire: the box end reads wrong. Is it the buried run, the splice at the well head, or below?
@@ -6,7 +6,7 @@ import { ask, claims, handsOver, tree, undecided } from './ask.ts';
  * Look at the splice, then split there and read the same three pairs downwards. Good below means the
  * run from the box to the cap or the splice itself; the buried loop, tied at its far end, tells those
  * apart. Bad below is the drop or the motor, which nothing above ground tells apart on one lead.
- * A leak to ground is split in the same place.
+ * A leak to ground is split in the same place; one that is gone once the splice is open was the splice.
  */
 export const wellHead = tree.createMachine({
   id: 'well-head',
@@ -14,10 +14,24 @@ export const wellHead = tree.createMachine({
   states: {
     leak: ask('insulation-system', {
       'as-expected': 'look',
-      low: 'leakBelow',
+      low: 'lookAtLeak',
       high: 'look',
       open: 'look',
       'not-taken': 'look',
+    }),
+    lookAtLeak: ask('look-wellhead', {
+      dry: 'leakBelow',
+      wet: 'leakBelowWet',
+      'open-joint': 'leakBelow',
+      'burnt-joint': 'leakBelow',
+      'not-taken': 'leakBelow',
+    }),
+    leakBelowWet: ask('insulation-downhole', {
+      'as-expected': 'wetSplice',
+      low: 'grounded',
+      high: 'wetSplice',
+      open: 'wetSplice',
+      'not-taken': 'undecided',
     }),
     leakBelow: ask('insulation-downhole', {
       'as-expected': 'leakBuried',
@@ -27,10 +41,10 @@ export const wellHead = tree.createMachine({
       'not-taken': 'leakBuried',
     }),
     leakBuried: ask('insulation-buried', {
-      'as-expected': 'undecided',
+      'as-expected': 'wetSplice',
       low: 'buriedGrounded',
-      high: 'undecided',
-      open: 'undecided',
+      high: 'wetSplice',
+      open: 'wetSplice',
       'not-taken': 'undecided',
     }),
 
@@ -44,15 +58,14 @@ export const wellHead = tree.createMachine({
     main: ask('ohms-well-yellow-black', {
       'as-expected': 'start',
       low: 'shortedBelow',
-      high: 'dropResistive',
+      high: 'undecided',
       open: 'startBesideOpen',
       'not-taken': 'start',
-      'not-here': 'twoWire',
     }),
     start: ask('ohms-well-yellow-red', {
       'as-expected': 'boxMain',
-      low: 'startShortedBelow',
-      high: 'dropResistive',
+      low: 'shortedBelow',
+      high: 'undecided',
       open: 'redBelow',
       'not-taken': 'boxMain',
     }),
@@ -105,6 +118,7 @@ export const wellHead = tree.createMachine({
     buriedOpen: claims('buried-conductor-open'),
     buriedResistive: claims('buried-conductor-resistive'),
     buriedShorted: claims('buried-conductors-shorted'),
+    wetSplice: claims('wellhead-splice-wet', 'wellhead-splice-leaks'),
     buriedGrounded: claims('buried-conductor-grounded'),
     above: claims(
       'buried-conductor-open',
@@ -112,15 +126,12 @@ export const wellHead = tree.createMachine({
       'wellhead-splice-open',
       'wellhead-splice-resistive',
     ),
-    shortedBelow: claims('main-turns-shorted', 'drop-conductors-shorted'),
-    startShortedBelow: claims('start-turns-shorted', 'drop-conductors-shorted'),
+    shortedBelow: claims('main-turns-shorted', 'start-turns-shorted', 'drop-conductors-shorted'),
     yellowBelow: claims('motor-protector-open', 'drop-conductor-open'),
     blackBelow: claims('winding-main-open', 'drop-conductor-open', 'motor-protector-open'),
     redBelow: claims('winding-start-open', 'drop-conductor-open'),
     below: claims('drop-conductor-open', 'winding-main-open', 'winding-start-open', 'motor-protector-open'),
     grounded: claims('motor-grounded', 'downhole-cable-grounded', 'motor-leaks'),
-    twoWire: handsOver('two-wire-motor'),
-    dropResistive: undecided('well-head'),
     undecided: undecided('well-head'),
   },
 });

@@ -3,7 +3,7 @@ import { FIRST_QUESTION, HELD_CHECKS, PROCEDURES } from '../../../machines/proce
 import { coverage } from '../../../machines/procedures/coverage.ts';
 import { outcomesOf } from '../../../machines/procedures/outcomes.ts';
 import { CHECKERS, type Known } from './support/checkers.ts';
-import { CHECKS, FAULTS } from './support/checks.ts';
+import { CHECKS, ELECTRICAL_FAULTS, FAULTS } from './support/checks.ts';
 
 const known: Known = { checks: CHECKS, faults: FAULTS, procedures: PROCEDURES.map((one) => one.id) };
 
@@ -14,12 +14,17 @@ describe.each(PROCEDURES)('the tree of $id', ({ machine }) => {
 });
 
 describe('the trees together', () => {
+  test('know the checks of the content', () => {
+    expect(CHECKS.size).toBeGreaterThan(70);
+  });
+
   test('have ids of their own', () => {
     expect(new Set(known.procedures).size).toBe(PROCEDURES.length);
   });
 
-  test('claim every fault somewhere', () => {
-    const unclaimed = coverage(PROCEDURES, FAULTS).filter((row) => row.claims.length === 0);
+  test('claim every electrical fault somewhere', () => {
+    expect(ELECTRICAL_FAULTS.length).toBeGreaterThan(50);
+    const unclaimed = coverage(PROCEDURES, ELECTRICAL_FAULTS).filter((row) => row.claims.length === 0);
     expect(unclaimed.map((row) => row.fault)).toEqual([]);
   });
 
