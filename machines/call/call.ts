@@ -62,16 +62,17 @@ function open(catalog: Catalog, state: CaseState): OpenCall {
   const checks = checksOn(model.system, Object.values(catalog.checks));
   const ids = new Set(checks.map((check) => check.id));
   const readings = readingsOf(model, checks, state);
+  const site = foldSite(state.siteEvents.map((one) => one.said));
   const place = workPlace(catalog, model.system.choices[0]?.box, state.installation);
   return {
     catalog,
     state,
     checks,
     readings,
-    visit: foldVisit(state.visitEvents),
+    visit: foldVisit(state.visitEvents, site),
     work: {
       ...place,
-      site: foldSite(state.siteEvents.map((one) => one.said)),
+      site,
       who: state.person,
       windingOhmsRead: readings.outcomeOf('ohms-yellow-black') !== undefined,
       overloadRead: readings.outcomeOf('ohms-main-overload') !== undefined,

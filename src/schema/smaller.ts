@@ -7,6 +7,8 @@ export const source = z.strictObject({
   title: words,
   kind: z.enum(['table', 'standard', 'book', 'manual', 'article', 'practice', 'model', 'page']),
   year: z.number().int().optional(),
+  /** Names that may stand nowhere but here. */
+  makers: z.array(words).optional(),
   address: words.optional(),
   note: words.optional(),
 });
