@@ -13,9 +13,10 @@ import type { NextStep } from './types.ts';
  * @returns undefined while the repair has not been said to be done
  */
 export function proofStep(call: OpenCall, verdict: Verdict): NextStep | undefined {
-  if (!call.visit.isRepaired) return undefined;
+  const { isRepaired, isClosed, owesDisinfection } = call.visit;
+  if (isClosed || owesDisinfection) return { kind: 'closed', verdict, owed: owedBeforeClosing(call.work.site) };
+  if (!isRepaired) return undefined;
   const done = asLeft(call);
-  if (call.visit.isClosed) return { kind: 'closed', verdict, owed: owedBeforeClosing(call.work.site) };
   const left = verdict.proof.map((window) => window.check).find((check) => !done.some((one) => one.check === check));
   const record = left === undefined ? undefined : call.catalog.checks[left];
   const way = record === undefined ? stepsToService(call.work, call.minutesOf) : missingSteps(record, call.work, call.minutesOf);
