@@ -22,6 +22,9 @@ export interface Layout {
   readonly size: number;
   readonly nodes: ReadonlyMap<string, number>;
   readonly parts: readonly LayoutPart[];
+  /** Node numbers of each part's ends, by part number; never written to. */
+  readonly from: Int16Array;
+  readonly to: Int16Array;
   readonly indexOf: ReadonlyMap<string, number>;
   readonly byKind: ReadonlyMap<PartKind, readonly number[]>;
 }
@@ -49,7 +52,15 @@ export function layOut(pieces: readonly Netlist[]): Layout {
     to: number(part.between[1]),
     lead: part.lead,
   }));
-  return { size: nodes.size - 1, nodes, parts, indexOf: indexParts(parts), byKind: groupByKind(parts) };
+  return {
+    size: nodes.size - 1,
+    nodes,
+    parts,
+    from: Int16Array.from(parts, (part) => part.from),
+    to: Int16Array.from(parts, (part) => part.to),
+    indexOf: indexParts(parts),
+    byKind: groupByKind(parts),
+  };
 }
 
 function indexParts(parts: readonly LayoutPart[]): Map<string, number> {

@@ -2,7 +2,7 @@ import { conditionsOf } from './conditions.ts';
 import { applyEdits } from './electrical/edits.ts';
 import { circuitOf } from './electrical/install.ts';
 import { layOut } from './layout.ts';
-import { plantState } from './state.ts';
+import { plantState, sharedOf } from './state.ts';
 import type { Injection, Mode, Plant, PlantInput, PlantState, Spreads, Unknowns } from './types.ts';
 
 /**
@@ -16,11 +16,12 @@ import type { Injection, Mode, Plant, PlantInput, PlantState, Spreads, Unknowns 
  */
 export function setUp(input: PlantInput, spreads: Spreads): Plant {
   const layout = layOut(input.pieces);
+  const shared = sharedOf(input, layout);
   return {
     state(injection: Injection, unknowns: Unknowns, forced?: Mode): PlantState {
       const conditions = conditionsOf(input, spreads, unknowns);
       const circuit = circuitOf(layout, applyEdits(layout, injection), input, conditions);
-      return plantState(circuit, forced);
+      return plantState(circuit, shared, forced);
     },
   };
 }

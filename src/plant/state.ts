@@ -4,12 +4,29 @@ import { elementOf } from './electrical/elements/impedance.ts';
 import { soundWindingOhms } from './electrical/elements/winding.ts';
 import type { Circuit } from './electrical/install.ts';
 import { type Machine, machineOf, type ShortedTurns } from './electrical/motor.ts';
-import { network } from './electrical/network.ts';
-import { atPowerUp, marginsOf, type Operating, operate, withoutModel } from './electrical/operate.ts';
+import { type Network, network, type Slot, slot } from './electrical/network.ts';
+import {
+  atPowerUp,
+  MOST_MARGIN,
+  marginsOf,
+  type Operating,
+  operate,
+  withoutModel,
+} from './electrical/operate.ts';
 import { windingOf } from './electrical/reduce.ts';
+import type { Layout } from './layout.ts';
 import { type OhmBench, ohmBench } from './meters/ohms.ts';
 import { takeReading } from './meters/reading.ts';
-import type { Margins, Mode, PlantReading, PlantState, ReadingRequest, ReadingSite } from './types.ts';
+import type { VoltBench } from './meters/volts.ts';
+import type {
+  Margins,
+  Mode,
+  PlantInput,
+  PlantReading,
+  PlantState,
+  ReadingRequest,
+  ReadingSite,
+} from './types.ts';
 
 /**
  * One installation with its faults: everything worked out at most once, when first asked for.
@@ -17,9 +34,7 @@ import type { Margins, Mode, PlantReading, PlantState, ReadingRequest, ReadingSi
  * Readings share run-ups (one for each state of switch and leads) and ohmmeter networks. Forcing a
  * mode changes the run-up and nothing else.
  */
-export interface Bench {
-  readonly circuit: Circuit;
-  readonly machine: Machine | undefined;
+export interface Bench extends VoltBench {
   readonly anchors: Anchors;
   readonly ohms: OhmBench;
   /** The state reached with the site as it is. */
@@ -29,10 +44,31 @@ export interface Bench {
 }
 
 const CALLED: ReadingSite = { powered: true, calling: true, leads: 'connected' };
-const NO_MARGINS: Margins = { start: 0, release: 0 };
+/** Without a model there is one mode only: every margin is certain. */
+const NO_MARGINS: Margins = { start: MOST_MARGIN, release: MOST_MARGIN };
 
-export function plantState(circuit: Circuit, forced?: Mode): PlantState {
-  const bench = benchOf(circuit, forced);
+/** What all states of one plant have in common. */
+export interface Shared {
+  readonly anchors: Anchors;
+  /** Scratch equations: filled, factored and solved within one call. */
+  readonly net: Network;
+  readonly ohmSlot: Slot;
+  readonly voltSlot: Slot;
+}
+
+export function sharedOf(input: PlantInput, layout: Layout): Shared {
+  const seriesShare = elementOf(input, 'capacitor-run').seriesShare ?? 0;
+  const { size } = layout;
+  return {
+    anchors: anchorsOf(input.motor, input.model, seriesShare),
+    net: network(size),
+    ohmSlot: slot(size),
+    voltSlot: slot(size),
+  };
+}
+
+export function plantState(circuit: Circuit, shared: Shared, forced?: Mode): PlantState {
+  const bench = benchOf(circuit, shared, forced);
   const drive = memo(() => bench.drive(CALLED));
   const margins = memo(() => {
     const ready = drive();
@@ -51,11 +87,10 @@ export function plantState(circuit: Circuit, forced?: Mode): PlantState {
 
 function benchOf(
   circuit: Circuit,
+  { anchors, net, ohmSlot, voltSlot }: Shared,
   forced: Mode | undefined,
 ): Bench & { drive(site: ReadingSite): Drive | undefined } {
   const machine = machineIn(circuit);
-  const { motor, model } = circuit.context.input;
-  const net = network(circuit.layout.size);
   const drives = new Map<string, Drive>();
   const ends = new Map<string, Operating>();
   const key = (site: ReadingSite): string =>
@@ -64,12 +99,12 @@ function benchOf(
     if (machine === undefined) return undefined;
     return remembered(drives, key(site), () => driveOf(circuit, machine, { ...site, net }));
   };
-  const seriesShare = elementOf(circuit.context.input, 'capacitor-run').seriesShare ?? 0;
   return {
     circuit,
     machine,
-    anchors: anchorsOf(motor, model, seriesShare),
-    ohms: ohmBench(circuit),
+    anchors,
+    ohms: ohmBench(circuit, ohmSlot),
+    voltSlot,
     drive,
     operating: (site) =>
       remembered(ends, key(site), () => {

@@ -53,8 +53,8 @@ interface Draft {
   readonly layout: Layout;
   readonly severity: number | undefined;
   readonly parts: PartCondition[];
-  readonly from: Int16Array;
-  readonly to: Int16Array;
+  from: Int16Array;
+  to: Int16Array;
   readonly leaks: Leak[];
   readonly supply: Map<number, number>;
   shaft: { locked: boolean; drag: number; free: boolean };
@@ -67,8 +67,8 @@ export function applyEdits(layout: Layout, injection: Injection): Faulted {
     layout,
     severity: injection.severity,
     parts: layout.parts.map(() => SOUND),
-    from: Int16Array.from(layout.parts, (part) => part.from),
-    to: Int16Array.from(layout.parts, (part) => part.to),
+    from: layout.from,
+    to: layout.to,
     leaks: [],
     supply: new Map(),
     shaft: { locked: false, drag: 1, free: false },
@@ -153,6 +153,8 @@ function exchange(draft: Draft, parts: readonly [string, string]): void {
   const first = draft.to[one]!;
   const second = draft.to[other]!;
   const swapped = (node: number): number => (node === first ? second : node === second ? first : node);
+  draft.from = draft.from.slice();
+  draft.to = draft.to.slice();
   for (let part = 0; part < draft.from.length; part++) {
     if (part === one || part === other) continue;
     draft.from[part] = swapped(draft.from[part]!);

@@ -47,15 +47,17 @@ export function circuitOf(
 ): Circuit {
   const count = layout.parts.length;
   const context = { input, conditions };
+  const room = new Float64Array(5 * count);
+  const row = (place: number): Float64Array => room.subarray(place * count, (place + 1) * count);
   const circuit: Circuit = {
     layout,
     faulted,
     context,
-    re: new Float64Array(count),
-    im: new Float64Array(count),
-    dc: new Float64Array(count),
-    apart: new Float64Array(count),
-    emf: new Float64Array(count),
+    re: row(0),
+    im: row(1),
+    dc: row(2),
+    apart: row(3),
+    emf: row(4),
     wire: 1 / passiveImpedance(elementOf(input, 'wire'), 1).re,
   };
   for (let index = 0; index < count; index++) fill(circuit, index);

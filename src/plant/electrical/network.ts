@@ -30,10 +30,53 @@ export interface Phasors {
   readonly im: Float64Array;
 }
 
-export const phasors = (size: number): Phasors => ({
-  re: new Float64Array(size),
-  im: new Float64Array(size),
+/** Room for `count` sets of phasors in one piece of memory: many small ones cost more than their use. */
+export function phasorSets(size: number, count: number): readonly Phasors[] {
+  const room = new Float64Array(2 * size * count);
+  return Array.from({ length: count }, (_, place) => ({
+    re: room.subarray(2 * place * size, (2 * place + 1) * size),
+    im: room.subarray((2 * place + 1) * size, (2 * place + 2) * size),
+  }));
+}
+
+export const phasors = (size: number): Phasors => phasorSets(size, 1)[0]!;
+
+export function clearPhasors({ re, im }: Phasors): void {
+  re.fill(0);
+  im.fill(0);
+}
+
+/**
+ * One network that many installations take turns to fill. Whoever asks with the key that filled it
+ * last finds it factored; anyone else fills it anew.
+ */
+export interface Slot {
+  readonly network: Network;
+  readonly probe: Phasors;
+  key: unknown;
+}
+
+export const slot = (size: number): Slot => ({
+  network: network(size),
+  probe: phasors(size),
+  key: undefined,
 });
+
+/** The slot's network, filled and factored for a key. */
+export function inSlot(at: Slot, key: unknown, fill: (net: Network) => void): Network {
+  if (at.key === key) return at.network;
+  at.key = undefined;
+  fill(at.network);
+  prepare(at.network);
+  at.key = key;
+  return at.network;
+}
+
+/** The slot's own phasors, emptied. */
+export function emptyProbe(at: Slot): Phasors {
+  clearPhasors(at.probe);
+  return at.probe;
+}
 
 export const network = (size: number): Network => ({ system: complexSystem(size) });
 

@@ -30,7 +30,7 @@ export interface Operating {
 }
 
 /** Bounds of a margin: beyond them the event is certain either way. */
-const MOST_MARGIN = 25;
+export const MOST_MARGIN = 25;
 const LEAST_TORQUE = 1e-12;
 
 export function operate(drive: Drive, forced?: Mode): Operating {
@@ -64,7 +64,7 @@ export function withoutModel(circuit: Circuit, at: SiteNet): Operating {
   const position = { ...calledPosition(circuit, undefined, at), relay: false };
   const reduced = reduce(circuit, position, at.net);
   return {
-    mode: { starts: false, releases: true },
+    mode: { starts: true, releases: true },
     end: heldAt(0, false),
     reduced,
     turning: turning(),

@@ -1,7 +1,7 @@
 import { partsOf } from '../layout.ts';
 import { assembleLine, type Circuit, endsOf, pushSources } from './install.ts';
 import { type Fields, fields, type Machine, torque, turnAt } from './motor.ts';
-import { type Network, network, nodeVolts, type Phasors, phasors, prepare, push } from './network.ts';
+import { type Network, nodeVolts, type Phasors, phasorSets, phasors, prepare, push } from './network.ts';
 import type { Position } from './positions.ts';
 
 /**
@@ -26,22 +26,23 @@ export interface Reduced {
   readonly source: Float64Array;
   readonly mainEnds: readonly [number, number];
   readonly startEnds: readonly [number, number];
-  /** The factored network of this position, once a meter has asked for it. */
-  net: Network | undefined;
 }
 
 /** @throws when the installation has no main or no start winding */
 export function reduce(circuit: Circuit, position: Position, net: Network): Reduced {
   const { size } = circuit.layout;
-  const base = phasors(size);
+  const sets = phasorSets(size, 3);
+  const base = sets[0]!;
+  const perMain = sets[1]!;
+  const perStart = sets[2]!;
   assembleLine(circuit, position, net);
   prepare(net);
   pushSources(circuit, position, base);
   nodeVolts(net, base);
   const mainEnds = endsOf(circuit, windingOf(circuit, 'winding-main'));
   const startEnds = endsOf(circuit, windingOf(circuit, 'winding-start'));
-  const perMain = perAmpere(net, mainEnds);
-  const perStart = perAmpere(net, startEnds);
+  perAmpere(net, mainEnds, perMain);
+  perAmpere(net, startEnds, perStart);
   const openVolts = new Float64Array(4);
   const source = new Float64Array(8);
   across(base, mainEnds, openVolts, 0);
@@ -51,28 +52,7 @@ export function reduce(circuit: Circuit, position: Position, net: Network): Redu
   across(perMain, startEnds, source, 4);
   across(perStart, startEnds, source, 6);
   for (let n = 0; n < 8; n++) source[n] = -source[n]!;
-  return {
-    circuit,
-    position,
-    base,
-    perMain,
-    perStart,
-    openVolts,
-    source,
-    mainEnds,
-    startEnds,
-    net: undefined,
-  };
-}
-
-/** The factored network of a reduced position, kept for the meters that probe it. */
-export function networkOf(from: Reduced): Network {
-  if (from.net !== undefined) return from.net;
-  const net = network(from.circuit.layout.size);
-  assembleLine(from.circuit, from.position, net);
-  prepare(net);
-  from.net = net;
-  return net;
+  return { circuit, position, base, perMain, perStart, openVolts, source, mainEnds, startEnds };
 }
 
 export function windingOf(circuit: Circuit, kind: 'winding-main' | 'winding-start'): number {
@@ -81,11 +61,9 @@ export function windingOf(circuit: Circuit, kind: 'winding-main' | 'winding-star
   return part;
 }
 
-function perAmpere(net: Network, ends: readonly [number, number]): Phasors {
-  const volts = phasors(net.system.size);
+function perAmpere(net: Network, ends: readonly [number, number], volts: Phasors): void {
   push(volts, ends, 1);
   nodeVolts(net, volts);
-  return volts;
 }
 
 function across(volts: Phasors, [from, to]: readonly [number, number], out: Float64Array, at: number): void {

@@ -1,5 +1,13 @@
 import { assembleOhms, type Circuit, conductance } from '../electrical/install.ts';
-import { type Network, network, nodeVolts, phasors, prepare, push, stamp } from '../electrical/network.ts';
+import {
+  emptyProbe,
+  inSlot,
+  type Network,
+  nodeVolts,
+  push,
+  type Slot,
+  stamp,
+} from '../electrical/network.ts';
 import { atRest, HELD_MADE, type Position } from '../electrical/positions.ts';
 import type { PlantReading, ReadingSite } from '../types.ts';
 
@@ -19,13 +27,19 @@ const reading = (ohms: number): PlantReading => ({
   regime: 'static',
 });
 
-/** Prepared ohmmeter networks of one installation, one for each state of switch and leads. */
+/** One installation before an ohmmeter: its network is filled into a slot that others use as well. */
 export interface OhmBench {
   readonly circuit: Circuit;
-  readonly prepared: Map<string, Network>;
+  readonly slot: Slot;
+  /** One key for each state of switch and leads, so that readings of one state share one factoring. */
+  readonly keys: Map<string, object>;
 }
 
-export const ohmBench = (circuit: Circuit): OhmBench => ({ circuit, prepared: new Map() });
+export const ohmBench = (circuit: Circuit, shared: Slot): OhmBench => ({
+  circuit,
+  slot: shared,
+  keys: new Map(),
+});
 
 /** Between two nodes, with whatever else joins them; `tied` nodes are twisted together for it. */
 export function ohmsBetween(
@@ -33,29 +47,17 @@ export function ohmsBetween(
   ends: readonly [number, number],
   at: { readonly tied: readonly number[]; readonly site: ReadingSite },
 ): PlantReading {
-  const net = at.tied.length > 0 ? tiedNet(bench.circuit, at) : preparedFor(bench, at.site);
-  return reading(resistance(net, ends));
+  return reading(resistance(bench, filled(bench, at), ends));
 }
 
 /** From nodes tied together to one other node: the insulation of all leads at once. */
 export function ohmsTied(
-  { circuit }: OhmBench,
+  bench: OhmBench,
   tied: readonly number[],
   at: { readonly to: number; readonly site: ReadingSite },
 ): PlantReading {
-  return reading(resistance(tiedNet(circuit, { tied, site: at.site }), [tied[0]!, at.to]));
-}
-
-/** An ohmmeter network with some nodes twisted together for the reading. */
-function tiedNet(
-  circuit: Circuit,
-  at: { readonly tied: readonly number[]; readonly site: ReadingSite },
-): Network {
-  const net = network(circuit.layout.size);
-  assembleOhms(circuit, restOf(circuit, at.site), net);
-  for (const node of at.tied.slice(1)) stamp(net, [at.tied[0]!, node], circuit.wire, 0);
-  prepare(net);
-  return net;
+  const net = filled(bench, { tied, site: at.site });
+  return reading(resistance(bench, net, [tied[0]!, at.to]));
 }
 
 /**
@@ -67,24 +69,27 @@ export function ohmsAcross(circuit: Circuit, part: number): PlantReading {
   return reading(siemens > 0 ? 1 / siemens : OVER_RANGE_OHMS);
 }
 
-function preparedFor(bench: OhmBench, site: ReadingSite): Network {
-  const position = restOf(bench.circuit, site);
-  const key = `${position.calling} ${position.leads} ${position.cooled}`;
-  const known = bench.prepared.get(key);
-  if (known !== undefined) return known;
-  const net = network(bench.circuit.layout.size);
-  assembleOhms(bench.circuit, position, net);
-  prepare(net);
-  bench.prepared.set(key, net);
-  return net;
+/** The factored network of a state of switch and leads, with any nodes twisted together. */
+function filled(
+  { circuit, slot, keys }: OhmBench,
+  at: { readonly tied: readonly number[]; readonly site: ReadingSite },
+): Network {
+  const position = restOf(circuit, at.site);
+  const name = `${position.calling} ${position.leads} ${position.cooled} ${at.tied.join(' ')}`;
+  const key = keys.get(name) ?? {};
+  keys.set(name, key);
+  return inSlot(slot, key, (net) => {
+    assembleOhms(circuit, position, net);
+    for (const node of at.tied.slice(1)) stamp(net, [at.tied[0]!, node], circuit.wire, 0);
+  });
 }
 
 const restOf = ({ faulted }: Circuit, site: ReadingSite): Position =>
   atRest({ ...site, calling: faulted.command ?? site.calling });
 
 /** One ampere through the meter: the volts are the ohms. */
-function resistance(net: Network, ends: readonly [number, number]): number {
-  const volts = phasors(net.system.size);
+function resistance({ slot }: OhmBench, net: Network, ends: readonly [number, number]): number {
+  const volts = emptyProbe(slot);
   push(volts, ends, -1);
   nodeVolts(net, volts);
   const at = (node: number): number => (node < 0 ? 0 : volts.re[node]!);

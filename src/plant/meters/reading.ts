@@ -88,7 +88,7 @@ function readVolts(
     return 'between' in request.at || 'across' in request.at ? noSuchNode : notForThePlant;
   if (!request.site.powered) return dead;
   const at = reach(request.site);
-  return value(loadedVolts(bench.circuit, bench.machine, at, ends), regimeOf(bench.circuit, at));
+  return value(loadedVolts(bench, at, ends), regimeOf(bench.circuit, at));
 }
 
 /** The two nodes the probes touch; across a part means its own two ends. */

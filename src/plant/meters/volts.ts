@@ -1,11 +1,11 @@
 import { nodeIm, nodeRe } from '../electrical/branch.ts';
 import { elementOf } from '../electrical/elements/impedance.ts';
 import { passiveImpedance } from '../electrical/elements/passive.ts';
-import type { Circuit } from '../electrical/install.ts';
+import { assembleLine, type Circuit } from '../electrical/install.ts';
 import type { Machine } from '../electrical/motor.ts';
-import { nodeVolts, type Phasors, phasors, push } from '../electrical/network.ts';
+import { emptyProbe, inSlot, nodeVolts, type Phasors, push, type Slot } from '../electrical/network.ts';
 import type { Operating } from '../electrical/operate.ts';
-import { networkOf, type Reduced, turn, turning, voltsWhen } from '../electrical/reduce.ts';
+import { type Reduced, turn, turning, voltsWhen } from '../electrical/reduce.ts';
 
 /**
  * What does a voltmeter show?
@@ -14,30 +14,33 @@ import { networkOf, type Reduced, turn, turning, voltsWhen } from '../electrical
  * sound one does not notice. Its reading is the open volts divided between the meter and the
  * impedance of the network between its probes, motor included.
  */
-export function loadedVolts(
-  circuit: Circuit,
-  machine: Machine | undefined,
-  at: Operating,
-  ends: readonly [number, number],
-): number {
+export function loadedVolts(bench: VoltBench, at: Operating, ends: readonly [number, number]): number {
   const open = Math.hypot(
     nodeRe(at, ends[0]) - nodeRe(at, ends[1]),
     nodeIm(at, ends[0]) - nodeIm(at, ends[1]),
   );
   if (open === 0) return 0;
-  const meter = passiveImpedance(elementOf(circuit.context.input, 'voltmeter'), 1).re;
-  const [re, im] = impedanceBetween(machine, at, ends);
+  const meter = passiveImpedance(elementOf(bench.circuit.context.input, 'voltmeter'), 1).re;
+  const [re, im] = impedanceBetween(bench, at, ends);
   return (open * meter) / Math.hypot(meter + re, im);
+}
+
+/** What a voltmeter needs of an installation; its network goes into a slot that others use as well. */
+export interface VoltBench {
+  readonly circuit: Circuit;
+  readonly machine: Machine | undefined;
+  readonly voltSlot: Slot;
 }
 
 /** Impedance of the network between two nodes, with the motor as it turns. */
 function impedanceBetween(
-  machine: Machine | undefined,
+  { circuit, machine, voltSlot }: VoltBench,
   at: Operating,
   ends: readonly [number, number],
 ): readonly [number, number] {
-  const net = networkOf(at.reduced);
-  const probe = phasors(net.system.size);
+  const { reduced } = at;
+  const net = inSlot(voltSlot, reduced, (empty) => assembleLine(circuit, reduced.position, empty));
+  const probe = emptyProbe(voltSlot);
   push(probe, ends, -1);
   nodeVolts(net, probe);
   return difference(machine === undefined ? probe : withMotor(machine, at, probe), ends);
