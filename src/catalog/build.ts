@@ -1,7 +1,15 @@
 import type { Catalog, Problem, Table, Words } from './catalog.ts';
 import { referenceProblems } from './references.ts';
 import { senseProblems } from './sense.ts';
-import { RECORD_SHAPES, type RawFile, type RecordFolder, type RecordOf, WORD_SHAPES, type WordFolder, type WordsOf } from './shapes.ts';
+import {
+  type RawFile,
+  RECORD_SHAPES,
+  type RecordFolder,
+  type RecordOf,
+  WORD_SHAPES,
+  type WordFolder,
+  type WordsOf,
+} from './shapes.ts';
 import { contentVersion } from './version.ts';
 
 /**
@@ -19,7 +27,11 @@ export function buildCatalog(files: readonly RawFile[]): Built {
   for (const file of files) {
     const place = placeOf(file.path);
     if (place === undefined) {
-      problems.push({ at: file.path, message: 'no kind of record lives here', hint: `move it to one of ${Object.keys(RECORD_SHAPES).join(', ')} or words` });
+      problems.push({
+        at: file.path,
+        message: 'no kind of record lives here',
+        hint: `move it to one of ${Object.keys(RECORD_SHAPES).join(', ')} or words`,
+      });
       continue;
     }
     const shape = place.language === undefined ? RECORD_SHAPES[place.folder] : WORD_SHAPES[place.folder];
@@ -50,12 +62,18 @@ function placeOf(path: string): Place | undefined {
   return first !== undefined && first in RECORD_SHAPES ? { folder: first as RecordFolder } : undefined;
 }
 
-function shapeProblem(path: string, issue: { path: readonly PropertyKey[]; message: string; code: string }): Problem {
+function shapeProblem(
+  path: string,
+  issue: { path: readonly PropertyKey[]; message: string; code: string },
+): Problem {
   const inside = issue.path.reduce<string>(
     (text, step) => (typeof step === 'number' ? `${text}[${step}]` : `${text} › ${String(step)}`),
     '',
   );
-  const hint = issue.code === 'unrecognized_keys' ? 'remove the field, or mend its name' : 'compare with the shape in src/schema';
+  const hint =
+    issue.code === 'unrecognized_keys'
+      ? 'remove the field, or mend its name'
+      : 'compare with the shape in src/schema';
   return { at: `${path}${inside}`, message: issue.message, hint };
 }
 
@@ -63,11 +81,20 @@ function nameProblems(path: string, id: string): Problem[] {
   const name = path.split('/').at(-1);
   return name === id
     ? []
-    : [{ at: `${path} › id`, message: `the id is ${id}, the file is ${name}.json`, hint: 'give both the same name; ids are never renamed once published' }];
+    : [
+        {
+          at: `${path} › id`,
+          message: `the id is ${id}, the file is ${name}.json`,
+          hint: 'give both the same name; ids are never renamed once published',
+        },
+      ];
 }
 
 function emptyTables<T extends Record<string, unknown>>(shapes: T): Record<keyof T, Record<string, unknown>> {
-  return Object.fromEntries(Object.keys(shapes).map((folder) => [folder, {}])) as Record<keyof T, Record<string, unknown>>;
+  return Object.fromEntries(Object.keys(shapes).map((folder) => [folder, {}])) as Record<
+    keyof T,
+    Record<string, unknown>
+  >;
 }
 
 function languageOf(words: Map<string, Record<WordFolder, Record<string, unknown>>>, language: string) {
@@ -120,5 +147,7 @@ function assemble(
 
 /** In the order of ids, so that nothing depends on how files were found. */
 function frozen(records: Record<string, unknown>): Readonly<Record<string, unknown>> {
-  return Object.freeze(Object.fromEntries(Object.entries(records).sort(([one], [other]) => (one < other ? -1 : 1))));
+  return Object.freeze(
+    Object.fromEntries(Object.entries(records).sort(([one], [other]) => (one < other ? -1 : 1))),
+  );
 }

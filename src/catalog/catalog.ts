@@ -1,8 +1,16 @@
-import type { Action, Fault } from '../schema/fault.ts';
 import type { Check, Instrument } from '../schema/check.ts';
+import type { Action, Fault } from '../schema/fault.ts';
 import type { Conductor, Motor, MotorModel } from '../schema/motor.ts';
 import type { Box, Element, Netlist } from '../schema/netlist.ts';
-import type { Circumstance, HardRule, Hazard, Judgement, SiteStepRecord, Source, SparePart } from '../schema/smaller.ts';
+import type {
+  Circumstance,
+  HardRule,
+  Hazard,
+  Judgement,
+  SiteStepRecord,
+  Source,
+  SparePart,
+} from '../schema/smaller.ts';
 import type { ActionWords, CheckWords, FaultWords, Names, SiteStepWords } from '../schema/words.ts';
 
 /** Records of one kind by id, in the order of their ids. */

@@ -21,9 +21,18 @@ function ampProblems(motor: Motor): Problem[] {
   const at = `motors/${motor.id}`;
   const line = (amps: typeof full): number => ('line' in amps ? amps.line : amps.yellow);
   const problems: Problem[] = [];
-  if (line(full) > line(service)) problems.push({ at: `${at} › fullLoad`, message: 'draws more than at service-factor load', hint: 'compare with the source' });
+  if (line(full) > line(service))
+    problems.push({
+      at: `${at} › fullLoad`,
+      message: 'draws more than at service-factor load',
+      hint: 'compare with the source',
+    });
   if (motor.lockedRotor !== undefined && line(service) >= motor.lockedRotor) {
-    problems.push({ at: `${at} › lockedRotor`, message: 'is not above the service-factor amps', hint: 'compare with the source' });
+    problems.push({
+      at: `${at} › lockedRotor`,
+      message: 'is not above the service-factor amps',
+      hint: 'compare with the source',
+    });
   }
   return problems;
 }
@@ -32,13 +41,20 @@ function ampProblems(motor: Motor): Problem[] {
 const SLACK = 1.1;
 
 function orderProblems(catalog: Catalog): Problem[] {
-  const rows = Object.values(catalog.motors).filter((motor) => motor.winding !== undefined && motor.auxiliary === undefined);
+  const rows = Object.values(catalog.motors).filter(
+    (motor) => motor.winding !== undefined && motor.auxiliary === undefined,
+  );
   const main = ({ winding }: Motor): number =>
     winding === undefined ? 0 : 'main' in winding ? winding.main.high : winding.lineToLine.high;
   const kind = (motor: Motor): string => `${motor.leads} ${motor.volts} ${motor.frame}`;
   return rows.flatMap((motor) =>
     rows
-      .filter((other) => kind(other) === kind(motor) && other.power > motor.power * 1.01 && main(other) > main(motor) * SLACK)
+      .filter(
+        (other) =>
+          kind(other) === kind(motor) &&
+          other.power > motor.power * 1.01 &&
+          main(other) > main(motor) * SLACK,
+      )
       .map((other) => ({
         at: `motors/${other.id} › winding`,
         message: `has more ohms than the smaller ${motor.id}`,
@@ -48,28 +64,44 @@ function orderProblems(catalog: Catalog): Problem[] {
 }
 
 /** Figures of a motor row, each of which some entry of `from` must vouch for. */
-const MOTOR_FIGURES = ['fullLoad', 'serviceFactorLoad', 'winding', 'lockedRotor', 'startCapacitor', 'runCapacitor', 'breaker'] as const;
+const MOTOR_FIGURES = [
+  'fullLoad',
+  'serviceFactorLoad',
+  'winding',
+  'lockedRotor',
+  'startCapacitor',
+  'runCapacitor',
+  'breaker',
+] as const;
 
 function evidenceProblems(catalog: Catalog): Problem[] {
   const rows = Object.values(catalog.motors).flatMap((motor) =>
-    MOTOR_FIGURES.filter((field) => motor[field] !== undefined && !isVouched(motor.from, field)).map((field) => ({
-      at: `motors/${motor.id} › ${field}`,
-      message: 'no entry of from vouches for this figure',
-      hint: 'name it in the `of` of the source it was read in',
-    })),
+    MOTOR_FIGURES.filter((field) => motor[field] !== undefined && !isVouched(motor.from, field)).map(
+      (field) => ({
+        at: `motors/${motor.id} › ${field}`,
+        message: 'no entry of from vouches for this figure',
+        hint: 'name it in the `of` of the source it was read in',
+      }),
+    ),
   );
   const misnamed = evidencedRecords(catalog).flatMap(({ at, record }) =>
     record.from.flatMap(({ of = [] }, index) =>
       of
         .filter((field) => !((field.split('.')[0] ?? '') in record))
-        .map((field) => ({ at: `${at} › from[${index}] › of`, message: `the record has no ${field}`, hint: 'name a field of this record' })),
+        .map((field) => ({
+          at: `${at} › from[${index}] › of`,
+          message: `the record has no ${field}`,
+          hint: 'name a field of this record',
+        })),
     ),
   );
   return [...rows, ...misnamed];
 }
 
 function isVouched(from: Motor['from'], field: string): boolean {
-  return from.some(({ of }) => of === undefined || of.some((name) => name === field || name.startsWith(`${field}.`)));
+  return from.some(
+    ({ of }) => of === undefined || of.some((name) => name === field || name.startsWith(`${field}.`)),
+  );
 }
 
 /** A caller looks, listens and reads; nothing else is his. */
@@ -90,14 +122,26 @@ function makerProblems(catalog: Catalog): Problem[] {
   const texts = [
     ...evidencedRecords(catalog).map(({ at, record }) => ({ at, text: JSON.stringify(record) })),
     ...Object.values(catalog.words).flatMap((words) =>
-      Object.entries({ checks: words.checks, faults: words.faults, actions: words.actions, names: words.names }).flatMap(([kind, table]) =>
-        Object.values(table).map((record) => ({ at: `words/${words.language}/${kind}/${record.id}`, text: JSON.stringify(record) })),
+      Object.entries({
+        checks: words.checks,
+        faults: words.faults,
+        actions: words.actions,
+        names: words.names,
+      }).flatMap(([kind, table]) =>
+        Object.values(table).map((record) => ({
+          at: `words/${words.language}/${kind}/${record.id}`,
+          text: JSON.stringify(record),
+        })),
       ),
     ),
   ];
   return texts.flatMap(({ at, text }) =>
     makers
       .filter((maker) => new RegExp(`\\b${maker}\\b`, 'i').test(text))
-      .map((maker) => ({ at, message: `names the maker ${maker}`, hint: 'a maker is named only in content/sources' })),
+      .map((maker) => ({
+        at,
+        message: `names the maker ${maker}`,
+        hint: 'a maker is named only in content/sources',
+      })),
   );
 }
