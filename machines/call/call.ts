@@ -99,21 +99,22 @@ function choose(call: OpenCall): Chosen {
   const { catalog, readings, state } = call;
   const senses = new Set(Object.values(catalog.instruments).filter((one) => one.kind === 'senses').map((one) => one.id));
   const kit = { instruments: state.instruments, meter: state.meter, senses };
-  const candidates = candidatesOf({
+  const input = {
     knowledge: catalog,
     possible: call.checks.filter((check) => isAtHand(check, kit)),
     proposed: proposals(PROCEDURES, { outcomeOf: readings.outcomeOf, applies: call.applies }),
     held: new Set(PROCEDURES.flatMap(checksAskedBy)),
-    isAnswered: (check) => readings.outcomeOf(check) !== undefined,
-    stepsTo: (check) => {
+    isAnswered: (check: string) => readings.outcomeOf(check) !== undefined,
+    outcomeOf: readings.outcomeOf,
+    stepsTo: (check: Check) => {
       const way = missingSteps(check, call.work, call.minutesOf);
       return way.possible ? way.steps : undefined;
     },
-  });
+  };
   return chooseNext({
     readings,
     circumstances: state.circumstances,
-    candidates,
+    candidates: (everything) => candidatesOf(input, everything),
     procedure: lastProcedure(call),
     checks: call.checks,
     applies: call.applies,

@@ -18,7 +18,8 @@ import type { CheckView, NextStep } from './types.ts';
 export interface Choosing {
   readonly readings: Readings;
   readonly circumstances: readonly string[];
-  readonly candidates: readonly Candidate[];
+  /** What trees propose and what no tree holds; with `everything`, all that is possible. */
+  candidates(everything: boolean): readonly Candidate[];
   /** Procedure that asked the last reading. */
   readonly procedure: string | undefined;
   readonly checks: readonly Check[];
@@ -31,21 +32,26 @@ export interface Chosen {
 }
 
 export function chooseNext(choosing: Choosing): Chosen {
-  const { readings, candidates } = choosing;
-  const { judgements } = readings.belief.model.knowledge;
-  const ranked = rank(readings.belief, candidates.map((one) => one.proposal));
-  const least = figure(judgements, 'least-gain');
-  const useful = ranked.filter((one) => one.gain >= least);
-  const deciding = { ...readings, circumstances: choosing.circumstances, applies: choosing.applies };
+  const deciding = { ...choosing.readings, circumstances: choosing.circumstances, applies: choosing.applies };
   const decision = decide(deciding, false);
   if (decision.verdict !== undefined) return { next: { kind: 'verdict', verdict: decision.verdict }, decision };
-  const owed = firstOwed(decision, ranked);
-  const best = owed ?? stay(useful, choosing.procedure, figure(judgements, 'stay-factor'));
-  if (best !== undefined) return { next: asStep(choosing, best, useful), decision };
+  const step = bestStep(choosing, decision, false) ?? bestStep(choosing, decision, true);
+  if (step !== undefined) return { next: step, decision };
   const ending = decide(deciding, true);
-  const verdict = ending.verdict;
-  if (verdict === undefined) throw new Error('call: an exhausted search gave no ending; decide must end it');
-  return { next: { kind: 'verdict', verdict }, decision: ending };
+  if (ending.verdict === undefined) throw new Error('call: an exhausted search gave no ending; decide must end it');
+  return { next: { kind: 'verdict', verdict: ending.verdict }, decision: ending };
+}
+
+/** The best reading still worth taking; once the trees have none, every possible check is heard. */
+function bestStep(choosing: Choosing, decision: Decision, everything: boolean): NextStep | undefined {
+  const { belief } = choosing.readings;
+  const { judgements } = belief.model.knowledge;
+  const candidates = choosing.candidates(everything);
+  const ranked = rank(belief, candidates.map((one) => one.proposal));
+  const useful = ranked.filter((one) => one.gain >= figure(judgements, 'least-gain'));
+  const owed = firstOwed(decision, ranked);
+  const best = owed ?? (decision.past ? undefined : stay(useful, choosing.procedure, figure(judgements, 'stay-factor')));
+  return best === undefined ? undefined : asStep(choosing, { candidates, best, others: useful });
 }
 
 /** With a repair past its threshold, the cheapest reading that a hard rule still owes it. */
@@ -53,7 +59,7 @@ function firstOwed(decision: Decision, ranked: readonly RankedProposal[]): Ranke
   if (!decision.past) return undefined;
   const wanted = new Set(decision.owed.flatMap((one) => one.checks));
   return ranked
-    .filter((one) => one.checks.some((check) => wanted.has(check)))
+    .filter((one) => [...one.checks, ...(one.leadsTo ?? [])].some((check) => wanted.has(check)))
     .sort((one, other) => one.minutes - other.minutes)[0];
 }
 
@@ -64,8 +70,14 @@ function stay(ranked: readonly RankedProposal[], procedure: string | undefined, 
   return best.perMinute > factor * same.perMinute ? best : same;
 }
 
-function asStep(choosing: Choosing, best: RankedProposal, others: readonly RankedProposal[]): NextStep {
-  const { steps } = choosing.candidates.find((one) => one.proposal.checks === best.checks) ?? { steps: [] };
+interface Best {
+  readonly candidates: readonly Candidate[];
+  readonly best: RankedProposal;
+  readonly others: readonly RankedProposal[];
+}
+
+function asStep(choosing: Choosing, { candidates, best, others }: Best): NextStep {
+  const { steps } = candidates.find((one) => one.proposal.checks === best.checks) ?? { steps: [] };
   const ranked = describe(choosing, best, true);
   if (steps.length > 0) return { kind: 'site-steps', steps, then: best.checks, ranked };
   return {

@@ -22,19 +22,21 @@ export interface ProposalInput {
   /** Checks that some procedure asks; the others are the planner's own. */
   readonly held: ReadonlySet<string>;
   isAnswered(check: string): boolean;
+  outcomeOf(check: string): string | undefined;
   /** Missing steps in the safe order, or nothing where nobody present may do it. */
   stepsTo(check: Check): readonly SiteStepView[] | undefined;
 }
 
-export function candidatesOf(input: ProposalInput): Candidate[] {
+/** Those of the trees and the planner's own; `everything` hears every possible check, held by a tree or not. */
+export function candidatesOf(input: ProposalInput, everything: boolean): Candidate[] {
   const byId = new Map(input.possible.map((check) => [check.id, check]));
   const fromTrees = input.proposed.map(({ procedure, check }) => ({ procedure, check: byId.get(check) }));
   const own = input.possible
-    .filter((check) => !input.held.has(check.id) && !('sumTest' in check.predict))
+    .filter((check) => everything || !input.held.has(check.id))
     .map((check) => ({ procedure: undefined, check }));
   const seen = new Set<string>();
   return [...fromTrees, ...own].flatMap(({ procedure, check }) => {
-    if (check === undefined || input.isAnswered(check.id) || !isDue(check, input)) return [];
+    if (check === undefined || 'sumTest' in check.predict || input.isAnswered(check.id)) return [];
     const key = check.set ?? check.id;
     if (seen.has(key)) return [];
     seen.add(key);
@@ -42,21 +44,50 @@ export function candidatesOf(input: ProposalInput): Candidate[] {
   });
 }
 
-/** Readings that must stand first do: an ohm reading before any stall test. */
-function isDue(check: Check, input: ProposalInput): boolean {
-  return (check.after ?? []).every((first) => {
-    const members = input.possible.filter((one) => one.id === first || one.set === first);
-    return members.every((one) => input.isAnswered(one.id));
-  });
-}
-
-function candidate(input: ProposalInput, check: Check, procedure: string | undefined): Candidate[] {
-  const steps = input.stepsTo(check);
-  if (steps === undefined) return [];
-  const members = check.set === undefined ? [check] : input.possible.filter((one) => one.set === check.set && !input.isAnswered(one.id));
-  const waiting = figure(input.knowledge.judgements, 'waiting-rate');
+/**
+ * A check whose forerunners are not read yet stands for the first of them: it is worth what it leads
+ * to, and costs both.
+ */
+function candidate(input: ProposalInput, wanted: Check, procedure: string | undefined): Candidate[] {
+  const first = firstDue(input, wanted, new Set());
+  const steps = first === undefined ? undefined : input.stepsTo(first);
+  if (first === undefined || steps === undefined) return [];
+  const checks = membersOf(input, first);
+  const leadsTo = first === wanted ? undefined : membersOf(input, wanted);
   const minutes =
     steps.reduce((sum, step) => sum + step.minutes, 0) +
-    members.reduce((sum, one) => sum + one.minutes.hands + waiting * one.minutes.wait, 0);
-  return [{ proposal: { checks: members.map((one) => one.id), minutes, procedure }, steps }];
+    handsAndWaiting(input, checks) +
+    (leadsTo === undefined ? 0 : handsAndWaiting(input, leadsTo));
+  const ids = checks.map((one) => one.id);
+  const proposal = { checks: ids, minutes, procedure };
+  return [{ proposal: leadsTo === undefined ? proposal : { ...proposal, leadsTo: leadsTo.map((one) => one.id) }, steps }];
+}
+
+/** The check itself, or the first of those that must stand before it: an ohm reading before any stall test. */
+function firstDue(input: ProposalInput, check: Check, passed: Set<string>): Check | undefined {
+  if (passed.has(check.id)) return undefined;
+  passed.add(check.id);
+  const before = forerunners(input, check).find((one) => !input.isAnswered(one.id));
+  return before === undefined ? check : firstDue(input, before, passed);
+}
+
+/** Checks of this installation that must stand before another, by id or by set. */
+function forerunners(input: ProposalInput, check: Check): Check[] {
+  const names = (check.after ?? []).flatMap((one) => {
+    if (typeof one === 'string') return [one];
+    const outcome = input.outcomeOf(one.seen.check);
+    return outcome !== undefined && one.seen.answers.includes(outcome) ? one.checks : [];
+  });
+  return names.flatMap((name) => input.possible.filter((one) => one.id === name || one.set === name));
+}
+
+function membersOf(input: ProposalInput, check: Check): Check[] {
+  return check.set === undefined
+    ? [check]
+    : input.possible.filter((one) => one.set === check.set && !input.isAnswered(one.id));
+}
+
+function handsAndWaiting(input: ProposalInput, checks: readonly Check[]): number {
+  const waiting = figure(input.knowledge.judgements, 'waiting-rate');
+  return checks.reduce((sum, { minutes }) => sum + minutes.hands + waiting * minutes.wait, 0);
 }

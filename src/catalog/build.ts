@@ -1,6 +1,7 @@
 import type { Catalog, Problem, Table, Words } from './catalog.ts';
 import { referenceProblems } from './references.ts';
 import { senseProblems } from './sense.ts';
+import { shapeProblems } from './shape-problems.ts';
 import {
   type RawFile,
   RECORD_SHAPES,
@@ -37,7 +38,7 @@ export function buildCatalog(files: readonly RawFile[]): Built {
     const shape = place.language === undefined ? RECORD_SHAPES[place.folder] : WORD_SHAPES[place.folder];
     const parsed = shape.safeParse(file.data);
     if (!parsed.success) {
-      problems.push(...parsed.error.issues.map((issue) => shapeProblem(file.path, issue)));
+      problems.push(...shapeProblems(file.path, parsed.error.issues));
       continue;
     }
     problems.push(...nameProblems(file.path, parsed.data.id));
@@ -60,21 +61,6 @@ function placeOf(path: string): Place | undefined {
     return { folder: third as WordFolder, language: second };
   }
   return first !== undefined && first in RECORD_SHAPES ? { folder: first as RecordFolder } : undefined;
-}
-
-function shapeProblem(
-  path: string,
-  issue: { path: readonly PropertyKey[]; message: string; code: string },
-): Problem {
-  const inside = issue.path.reduce<string>(
-    (text, step) => (typeof step === 'number' ? `${text}[${step}]` : `${text} › ${String(step)}`),
-    '',
-  );
-  const hint =
-    issue.code === 'unrecognized_keys'
-      ? 'remove the field, or mend its name'
-      : 'compare with the shape in src/schema';
-  return { at: `${path}${inside}`, message: issue.message, hint };
 }
 
 function nameProblems(path: string, id: string): Problem[] {

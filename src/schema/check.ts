@@ -93,8 +93,21 @@ export const check = z.strictObject({
   /** Parts that must exist (or must not) beside the nodes and parts of `at`. */
   needs: z.array(node).optional(),
   without: z.array(node).optional(),
-  /** Readings and sets that must stand first, e.g. ohms before a stall test. */
-  after: z.array(id).optional(),
+  /**
+   * Readings and sets that must stand first; some only where something was seen: ohms before any
+   * test that could stall a motor which does not start.
+   */
+  after: z
+    .array(
+      z.union([
+        id,
+        z.strictObject({
+          seen: z.strictObject({ check: id, answers: z.array(id).min(1) }),
+          checks: z.array(id).min(1),
+        }),
+      ]),
+    )
+    .optional(),
   /** Not possible with a lid that pulls apart. */
   notPlugApart: z.literal(true).optional(),
   /** Only with a low-ohm meter. */

@@ -18,6 +18,8 @@ export interface Proposal {
   /** Hands-on minutes, site steps included, and waiting minutes at their rate. */
   readonly minutes: number;
   readonly procedure: string | undefined;
+  /** Checks that these open the way to; they share in what the proposal is worth. */
+  readonly leadsTo?: readonly string[];
 }
 
 export interface RankedProposal extends Proposal {
@@ -36,7 +38,10 @@ export function rank(belief: Belief, proposals: readonly Proposal[]): RankedProp
   const least = figure(judgements, 'least-minutes');
   return proposals
     .map((proposal) => {
-      const gain = expectedGain(belief, live, proposal.checks);
+      const gain = Math.max(
+        expectedGain(belief, live, proposal.checks),
+        proposal.leadsTo === undefined ? 0 : expectedGain(belief, live, proposal.leadsTo),
+      );
       return { ...proposal, gain, perMinute: gain / Math.max(least, proposal.minutes) };
     })
     .sort(

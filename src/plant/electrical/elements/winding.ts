@@ -42,7 +42,7 @@ function windingOhms(
 }
 
 /**
- * Cold ohms of a sound winding: fitted model first, else the middle of the printed range.
+ * Cold ohms of a sound winding: the middle of the printed range, else what the model was fitted with.
  *
  * @throws when the motor's row has neither a model nor windings: no reading could be worked out
  */
@@ -53,24 +53,22 @@ export function soundWindingOhms(kind: 'winding-main' | 'winding-start', context
     : nominalStart(input) * conditions.startOhms;
 }
 
-function nominalMain(input: PlantInput): number {
-  if (input.model !== undefined) return input.model.coldMain;
-  const winding = printedWinding(input);
-  return middle('main' in winding ? winding.main : winding.lineToLine);
+function nominalMain({ motor, model }: PlantInput): number {
+  const { winding } = motor;
+  if (winding !== undefined) return middle('main' in winding ? winding.main : winding.lineToLine);
+  return model?.coldMain ?? missing(motor);
 }
 
 /** A two-lead motor prints no start winding: without a model it is taken like the main one. */
-function nominalStart(input: PlantInput): number {
-  if (input.model !== undefined) return input.model.coldStart;
-  const winding = printedWinding(input);
-  return middle('start' in winding ? winding.start : winding.lineToLine);
+function nominalStart({ motor, model }: PlantInput): number {
+  const { winding } = motor;
+  if (winding !== undefined && 'start' in winding) return middle(winding.start);
+  if (model !== undefined) return model.coldStart;
+  return winding === undefined ? missing(motor) : middle(winding.lineToLine);
 }
 
 const middle = ({ low, high }: Range): number => (low + high) / 2;
 
-function printedWinding({ motor }: PlantInput): NonNullable<PlantInput['motor']['winding']> {
-  if (motor.winding === undefined) {
-    throw new Error(`plant: motor ${motor.id} has neither a model nor windings; add one to its row`);
-  }
-  return motor.winding;
+function missing(motor: PlantInput['motor']): never {
+  throw new Error(`plant: motor ${motor.id} has neither a model nor windings; add one to its row`);
 }
