@@ -64,6 +64,9 @@ export function calledPosition(circuit: Circuit, machine: Machine | undefined, a
   return { ...rest, contactor: pullsIn(circuit, machine, { position: rest, net: at.net }) };
 }
 
+/** Scratch: the motor at standstill, before the contactor is decided. */
+const still = turning();
+
 function pullsIn(
   circuit: Circuit,
   machine: Machine | undefined,
@@ -74,8 +77,8 @@ function pullsIn(
   const { input } = circuit.context;
   const share = constant(elementOf(input, 'contactor-coil').pullInShare, 'contactor-coil', 'pullInShare');
   const from = reduce(circuit, at.position, at.net);
-  const still = turning();
-  if (machine !== undefined) turn(machine, from, 1, still);
+  if (machine === undefined) still.currents.fill(0);
+  else turn(machine, from, 1, still);
   return coilVolts(from, still, coil) >= share * input.motor.volts;
 }
 

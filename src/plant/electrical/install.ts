@@ -47,8 +47,8 @@ export function circuitOf(
 ): Circuit {
   const count = layout.parts.length;
   const context = { input, conditions };
-  const room = new Float64Array(5 * count);
-  const row = (place: number): Float64Array => room.subarray(place * count, (place + 1) * count);
+  const room = new ArrayBuffer(40 * count);
+  const row = (place: number): Float64Array => new Float64Array(room, 8 * place * count, count);
   const circuit: Circuit = {
     layout,
     faulted,

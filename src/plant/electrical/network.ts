@@ -32,10 +32,10 @@ export interface Phasors {
 
 /** Room for `count` sets of phasors in one piece of memory: many small ones cost more than their use. */
 export function phasorSets(size: number, count: number): readonly Phasors[] {
-  const room = new Float64Array(2 * size * count);
+  const room = new ArrayBuffer(16 * size * count);
   return Array.from({ length: count }, (_, place) => ({
-    re: room.subarray(2 * place * size, (2 * place + 1) * size),
-    im: room.subarray((2 * place + 1) * size, (2 * place + 2) * size),
+    re: new Float64Array(room, 16 * place * size, size),
+    im: new Float64Array(room, (16 * place + 8) * size, size),
   }));
 }
 

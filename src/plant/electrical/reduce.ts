@@ -85,7 +85,12 @@ const matrix = new Float64Array(18);
 const right = new Float64Array(6);
 
 /** Currents and torque at a slip. */
-export function turn(machine: Machine, from: Reduced, slip: number, out: Turning): void {
+export function turn(
+  machine: Machine,
+  from: Pick<Reduced, 'source' | 'openVolts'>,
+  slip: number,
+  out: Turning,
+): void {
   turnAt(machine, slip, out.fields);
   const size = machine.shorted === undefined ? 2 : 3;
   matrix.set(out.fields.z);

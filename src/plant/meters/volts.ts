@@ -5,7 +5,7 @@ import { assembleLine, type Circuit } from '../electrical/install.ts';
 import type { Machine } from '../electrical/motor.ts';
 import { emptyProbe, inSlot, nodeVolts, type Phasors, push, type Slot } from '../electrical/network.ts';
 import type { Operating } from '../electrical/operate.ts';
-import { type Reduced, turn, turning, voltsWhen } from '../electrical/reduce.ts';
+import { turn, turning } from '../electrical/reduce.ts';
 
 /**
  * What does a voltmeter show?
@@ -15,14 +15,14 @@ import { type Reduced, turn, turning, voltsWhen } from '../electrical/reduce.ts'
  * impedance of the network between its probes, motor included.
  */
 export function loadedVolts(bench: VoltBench, at: Operating, ends: readonly [number, number]): number {
-  const open = Math.hypot(
+  const unloaded = Math.hypot(
     nodeRe(at, ends[0]) - nodeRe(at, ends[1]),
     nodeIm(at, ends[0]) - nodeIm(at, ends[1]),
   );
-  if (open === 0) return 0;
+  if (unloaded === 0) return 0;
   const meter = passiveImpedance(elementOf(bench.circuit.context.input, 'voltmeter'), 1).re;
   const [re, im] = impedanceBetween(bench, at, ends);
-  return (open * meter) / Math.hypot(meter + re, im);
+  return (unloaded * meter) / Math.hypot(meter + re, im);
 }
 
 /** What a voltmeter needs of an installation; its network goes into a slot that others use as well. */
@@ -43,19 +43,30 @@ function impedanceBetween(
   const probe = emptyProbe(voltSlot);
   push(probe, ends, -1);
   nodeVolts(net, probe);
-  return difference(machine === undefined ? probe : withMotor(machine, at, probe), ends);
+  return machine === undefined ? difference(probe, ends) : withMotor(machine, at, { probe, ends });
 }
 
+/** Scratch: how the windings answer to the probe. */
+const answer = turning();
+const open = new Float64Array(4);
+
 /** The probe's volts with the motor joined on: the windings answer to it as to any source. */
-function withMotor(machine: Machine, { reduced, end }: Operating, probe: Phasors): Phasors {
-  const openVolts = new Float64Array([
-    ...difference(probe, reduced.mainEnds),
-    ...difference(probe, reduced.startEnds),
-  ]);
-  const driven: Reduced = { ...reduced, base: probe, openVolts };
-  const at = turning();
-  turn(machine, driven, 1 - end.speed, at);
-  return voltsWhen(driven, at);
+function withMotor(
+  machine: Machine,
+  { reduced, end }: Operating,
+  { probe, ends }: { readonly probe: Phasors; readonly ends: readonly [number, number] },
+): readonly [number, number] {
+  [open[0], open[1]] = difference(probe, reduced.mainEnds);
+  [open[2], open[3]] = difference(probe, reduced.startEnds);
+  turn(machine, { source: reduced.source, openVolts: open }, 1 - end.speed, answer);
+  const [re, im] = difference(probe, ends);
+  const main = difference(reduced.perMain, ends);
+  const start = difference(reduced.perStart, ends);
+  const { currents } = answer;
+  return [
+    re + main[0] * currents[0]! - main[1] * currents[1]! + start[0] * currents[2]! - start[1] * currents[3]!,
+    im + main[0] * currents[1]! + main[1] * currents[0]! + start[0] * currents[3]! + start[1] * currents[2]!,
+  ];
 }
 
 function difference(volts: Phasors, [from, to]: readonly [number, number]): readonly [number, number] {
