@@ -34,18 +34,24 @@ export function boxesOf(catalog: Catalog, family: BoxFamily): Box[] {
   return Object.values(catalog.boxes).filter((box) => box.family === family);
 }
 
-/** A family with one kind of box is that box. */
-export function chooseFamily(catalog: Catalog, family: BoxFamily): EventDraft {
+/** What choosing a family says; a family with one kind of box is that box. */
+export function familyFact(catalog: Catalog, family: BoxFamily): Said {
   const kinds = boxesOf(catalog, family);
   const [only] = kinds;
   const leads = family === 'no-box' ? '2-wire' : '3-wire';
-  if (kinds.length === 1 && only !== undefined) return fact({ family, leads, box: only.id }, ['motor']);
-  return fact({ family, leads }, ['box', 'motor']);
+  if (kinds.length === 1 && only !== undefined) return { set: { family, leads, box: only.id } };
+  return { set: { family, leads }, unknown: ['box'] };
 }
 
-export function chooseLeads(known: Installation, leads: '2-wire' | '3-wire'): EventDraft {
+export function leadsFact(known: Installation, leads: '2-wire' | '3-wire'): Said {
   const contradicts = known.family !== undefined && (known.family === 'no-box') !== (leads === '2-wire');
-  return fact({ leads }, contradicts ? ['family', 'box', 'motor'] : ['motor']);
+  return { set: { leads }, unknown: contradicts ? ['family', 'box'] : [] };
+}
+
+/** Facts that a tap says, and those that it takes back. */
+export interface Said {
+  readonly set: InstallationInput;
+  readonly unknown?: Unknown;
 }
 
 /** Ratings on the motor plates of the tables, in horsepower, smallest first. */

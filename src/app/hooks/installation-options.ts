@@ -1,16 +1,18 @@
 import type { Catalog } from '../../catalog/catalog.ts';
 import type { EventDraft } from '../../records/recorded.ts';
-import type { Texts } from '../words/texts.ts';
-import { fact } from './installation-facts.ts';
-import { horsepower } from '../format/horsepower.ts';
+import { boxFamily } from '../../schema/basics.ts';
+import type { Installation } from '../../schema/installation.ts';
 import { inUnit } from '../../units/units.ts';
+import type { Texts } from '../words/texts.ts';
+import { horsepower } from './horsepower.ts';
+import { fact, familyFact } from './installation-facts.ts';
+import { factWithRow } from './motor-rows.ts';
 
 /** The engine asks for a motor row or a kind of box by id; this words an option and writes the answer. */
 export function optionName(texts: Texts, catalog: Catalog, asked: { field: string; option: string }): string {
   const { field, option } = asked;
-  if (field === 'box') return texts.name('boxes', option);
-  const motor = catalog.motors[option];
-  return motor === undefined ? texts.name('families', option) : motorName(texts, catalog, option);
+  if (field === 'motor') return motorName(texts, catalog, option);
+  return texts.name(field === 'box' ? 'boxes' : 'families', option);
 }
 
 /** A row of the motor table in words: "1 1/2 hp, 230 V, 3 wires, start and run capacitor". */
@@ -25,8 +27,17 @@ export function motorName(texts: Texts, catalog: Catalog, id: string): string {
   });
 }
 
-export function optionFact(catalog: Catalog, field: string, option: string): EventDraft {
-  if (field !== 'box') return fact({ motor: option });
-  const family = catalog.boxes[option]?.family;
-  return fact(family === undefined ? { box: option } : { box: option, family });
+/** @throws when the engine asks for a field that no screen can answer */
+export function optionFact(
+  catalog: Catalog,
+  known: Installation,
+  asked: { field: string; option: string },
+): EventDraft {
+  const { field, option } = asked;
+  if (field === 'motor') return fact({ motor: option });
+  if (field === 'box') return factWithRow(catalog, known, { set: { box: option } });
+  const family = boxFamily.options.find((one) => one === option);
+  if (field !== 'family' || family === undefined)
+    throw new Error(`app: the engine asks for ${field} ${option}; word it in installation-options`);
+  return factWithRow(catalog, known, familyFact(catalog, family));
 }

@@ -3,16 +3,24 @@ import type { Texts } from '../words/texts.ts';
 import { amountWords } from './wording.ts';
 
 /** The outcome in words: "Ohms yellow–black: high", and by how much. */
-export function judgedHeading(texts: Texts, judged: readonly JudgedReading[]): { title: string; lead: string } {
+export function judgedHeading(
+  texts: Texts,
+  judged: readonly JudgedReading[],
+): { title: string; lead: string } {
   const odd = judged.filter((one) => one.outcome !== 'as-expected');
   const [first] = odd.length > 0 ? odd : judged;
   if (first === undefined) return { title: texts.say('working'), lead: '' };
   if (odd.length === 0 && judged.length > 1) {
-    return { title: texts.answer(first.check, 'as-expected'), lead: judged.map((one) => texts.check(one.check).name).join(', ') };
+    return {
+      title: texts.answer(first.check, 'as-expected'),
+      lead: judged.map((one) => texts.check(one.check).name).join(', '),
+    };
   }
   return {
     title: `${texts.check(first.check).name}: ${texts.answer(first.check, first.outcome)}`,
-    lead: [byWords(texts, first), ...odd.slice(1).map((one) => oddWords(texts, one))].filter((one) => one !== '').join(' · '),
+    lead: [byWords(texts, first), ...odd.slice(1).map((one) => oddWords(texts, one))]
+      .filter((one) => one !== '')
+      .join(' · '),
   };
 }
 

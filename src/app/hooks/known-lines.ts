@@ -2,8 +2,8 @@ import type { Catalog } from '../../catalog/catalog.ts';
 import type { CaseState } from '../../schema/case-state.ts';
 import type { CableRun, Installation } from '../../schema/installation.ts';
 import { inUnit } from '../../units/units.ts';
-import { horsepower } from '../format/horsepower.ts';
 import type { Texts } from '../words/texts.ts';
+import { horsepower } from './horsepower.ts';
 import type { Question } from './installation-facts.ts';
 import { motorName } from './installation-options.ts';
 
@@ -30,7 +30,9 @@ export function knownValue(
     case 'person':
       return texts.name('persons', person);
     case 'kit':
-      return [texts.name('meters', meter), ...instruments.map((one) => texts.name('instruments', one))].join(', ');
+      return [texts.name('meters', meter), ...instruments.map((one) => texts.name('instruments', one))].join(
+        ', ',
+      );
     case 'happened':
       return joined(circumstances.map((one) => texts.name('circumstances', one)));
     default: {
@@ -45,7 +47,11 @@ function boxValue(texts: Texts, { box, family }: Installation): string | undefin
   return family === undefined ? undefined : texts.name('families', family);
 }
 
-function motorValue(texts: Texts, catalog: Catalog, { motor, power, leads }: Installation): string | undefined {
+function motorValue(
+  texts: Texts,
+  catalog: Catalog,
+  { motor, power, leads }: Installation,
+): string | undefined {
   if (motor !== undefined) return motorName(texts, catalog, motor);
   return joined([
     ...(power === undefined ? [] : [texts.say('hp', { power: horsepower(inUnit(power, 'hp')) })]),
@@ -61,4 +67,5 @@ function runValue(texts: Texts, catalog: Catalog, run: CableRun | undefined): st
   ]);
 }
 
-const joined = (parts: readonly string[]): string | undefined => (parts.length === 0 ? undefined : parts.join(', '));
+const joined = (parts: readonly string[]): string | undefined =>
+  parts.length === 0 ? undefined : parts.join(', ');

@@ -7,9 +7,18 @@ export function nextWords(texts: Texts, view: CallView): { what: string; why: st
   const { next } = view;
   switch (next.kind) {
     case 'check':
-      return { what: names(texts, next.checks.map((one) => one.check)), why: whyLine(texts, next.ranked?.minutes) };
+      return {
+        what: names(
+          texts,
+          next.checks.map((one) => one.check),
+        ),
+        why: whyLine(texts, next.ranked?.minutes),
+      };
     case 'site-steps':
-      return { what: say('next-safe', { what: names(texts, next.then) }), why: whyLine(texts, next.ranked?.minutes) };
+      return {
+        what: say('next-safe', { what: names(texts, next.then) }),
+        why: whyLine(texts, next.ranked?.minutes),
+      };
     case 'ask-installation':
       return { what: say('next-ask'), why: '' };
     case 'verdict':

@@ -1,17 +1,15 @@
 /**
- * How long were the eyes off this case? The work site is a claim about now: after five minutes away,
- * and whenever the page was opened afresh, it has to be said again.
+ * How long were the eyes off this case? The work site is a claim about now: after some minutes
+ * away, and whenever the page was opened afresh, it has to be said again.
  *
  * Time is compared, never waited for: a phone in a pocket runs no timers.
  */
 export interface Presence {
   /** Called while the case is on screen and when it leaves it. */
   seen(caseId: string): void;
-  /** True when this page has not shown the case within the last five minutes. */
-  wasAway(caseId: string): boolean;
+  /** True when this page has not shown the case within the last so many minutes. */
+  wasAway(caseId: string, minutes: number): boolean;
 }
-
-const AWAY_MILLISECONDS = 5 * 60_000;
 
 /** @param now milliseconds of a clock that also runs while the device sleeps */
 export function trackPresence(now: () => number): Presence {
@@ -20,9 +18,9 @@ export function trackPresence(now: () => number): Presence {
     seen: (caseId) => {
       lastSeen.set(caseId, now());
     },
-    wasAway: (caseId) => {
+    wasAway: (caseId, minutes) => {
       const last = lastSeen.get(caseId);
-      return last === undefined || now() - last >= AWAY_MILLISECONDS;
+      return last === undefined || now() - last >= minutes * 60_000;
     },
   };
 }

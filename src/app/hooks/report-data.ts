@@ -1,7 +1,7 @@
 import type { CallView } from '../../../machines/call/types.ts';
 import type { EvidenceLine, ExpectedWindow, Verdict } from '../../diagnosis/types.ts';
-import type { CaseState, StandingAnswer } from '../../schema/case-state.ts';
 import type { Reading } from '../../schema/case.ts';
+import type { CaseState, StandingAnswer } from '../../schema/case-state.ts';
 
 /** One row of the report: a reading, what it was judged, and the window with its parts. */
 export interface ReportRow {

@@ -1,6 +1,6 @@
 import type { SiteView } from '../../../machines/call/types.ts';
-import type { UiKey } from '../words/ui-key.ts';
 import type { Texts } from '../words/texts.ts';
+import type { UiKey } from '../words/ui-key.ts';
 
 /** What the strip says: a word of state, and one line of what else is so. */
 export interface StripWords {
@@ -18,7 +18,8 @@ const TITLES: Readonly<Record<SiteView['word'], UiKey>> = {
 
 /** @param site absent while nothing is known: then everything counts as live */
 export function stripWords(texts: Texts, site: SiteView | undefined): StripWords {
-  if (site === undefined) return { word: 'live', title: texts.say('strip-live'), line: texts.say('strip-nothing-opened') };
+  if (site === undefined)
+    return { word: 'live', title: texts.say('strip-live'), line: texts.say('strip-nothing-opened') };
   const title = site.word === 'live' && site.supply === 'off' ? 'strip-off' : TITLES[site.word];
   return { word: site.word, title: texts.say(title), line: lineOf(texts, site).join(' · ') };
 }
@@ -28,7 +29,8 @@ function lineOf(texts: Texts, site: SiteView): string[] {
   if (site.lapsed) return [say('strip-lapsed')];
   const words: string[] = [];
   const open = Object.entries(site.places).filter(([, state]) => state !== 'closed');
-  if (site.word === 'proved') words.push(...(site.here === undefined ? [] : [name('places', site.here)]), say('strip-proved-line'));
+  if (site.word === 'proved')
+    words.push(...(site.here === undefined ? [] : [name('places', site.here)]), say('strip-proved-line'));
   if (site.word === 'locked') words.push(say('strip-locked-line'));
   if (site.word === 'not-bled') words.push(say('strip-not-bled-line'));
   if (site.word === 'live') {

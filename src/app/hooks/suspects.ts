@@ -32,7 +32,9 @@ export function listSuspects(view: CallView): Listed {
 
 /** Faults that one of these readings put out of the running. */
 export function ruledOutBy(view: CallView, checks: readonly string[]): string[] {
-  const faults = view.suspects.filter((one) => one.ruledOutBy !== undefined && checks.includes(one.ruledOutBy));
+  const faults = view.suspects.filter(
+    (one) => one.ruledOutBy !== undefined && checks.includes(one.ruledOutBy),
+  );
   return [...new Set(faults.map((one) => one.fault))];
 }
 
@@ -54,5 +56,7 @@ export function inHundred(probability: number): number {
 /** The faults that a bracket holds because they cannot be told apart from here. */
 export function cannotBeToldApart(view: CallView): readonly string[] {
   const { next } = view;
-  return next.kind === 'verdict' && next.verdict.kind === 'group' ? next.verdict.faults.map((one) => one.fault) : [];
+  return next.kind === 'verdict' && next.verdict.kind === 'group'
+    ? next.verdict.faults.map((one) => one.fault)
+    : [];
 }

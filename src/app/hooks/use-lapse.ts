@@ -1,21 +1,23 @@
 import { useEffect, useState } from 'react';
+import { figure } from '../../diagnosis/judgements.ts';
 import { LAPSED } from '../../records/fold.ts';
 import { lapse } from '../../records/lapse.ts';
 import type { EventDraft, RecordedEvent } from '../../records/recorded.ts';
 import { useServices } from './services.tsx';
 
 /**
- * Makes what was said about the site lapse on a fresh page and after five minutes away.
+ * Makes what was said about the site lapse on a fresh page and after too many minutes away.
  *
  * @returns true once the first look is done: no instruction may be asked for before
  */
 export function useLapse(caseId: string, say: (event: EventDraft) => Promise<boolean>): boolean {
-  const { store, presence } = useServices();
+  const { catalog, store, presence } = useServices();
+  const minutes = figure(catalog.judgements, 'lapse-minutes');
   const [lookedAt, setLookedAt] = useState<string>();
   useEffect(() => {
     let open = true;
     const look = async (): Promise<void> => {
-      const away = presence.wasAway(caseId);
+      const away = presence.wasAway(caseId, minutes);
       presence.seen(caseId);
       if (away && hasClaims((await store.read(caseId)).events)) await say(lapse());
       if (open) setLookedAt(caseId);
@@ -31,7 +33,7 @@ export function useLapse(caseId: string, say: (event: EventDraft) => Promise<boo
       presence.seen(caseId);
       document.removeEventListener('visibilitychange', onVisibility);
     };
-  }, [store, presence, caseId, say]);
+  }, [store, presence, caseId, say, minutes]);
   return lookedAt === caseId;
 }
 

@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import type { Catalog } from '../../catalog/catalog.ts';
 import type { EventDraft } from '../../records/recorded.ts';
-import type { CaseState, StandingAnswer } from '../../schema/case-state.ts';
 import type { Reading } from '../../schema/case.ts';
+import type { CaseState, StandingAnswer } from '../../schema/case-state.ts';
 import type { OpenCase } from './use-case.ts';
 
 /** One box of a reading set: what was read for it, if anything. */
@@ -40,7 +40,7 @@ export function useReadingSet({ open, checks, asLeft, onComplete }: SetProps): R
   const [typed, setTyped] = useState('');
   const given = (check: string): StandingAnswer | undefined => answerOf(open.state, check, asLeft);
   const empty = checks.filter((check) => given(check) === undefined);
-  const active = chosen !== undefined && checks.includes(chosen) ? chosen : empty[0];
+  const active = chosen !== undefined && checks.includes(chosen) ? chosen : (empty[0] ?? checks[0]);
   const give = async (reading: Reading): Promise<void> => {
     if (active === undefined) return;
     const stored = await open.say(answerEvent(active, reading, { asLeft, before: given(active) }));
@@ -63,7 +63,11 @@ export function useReadingSet({ open, checks, asLeft, onComplete }: SetProps): R
 }
 
 /** The reading that stands for a check, as found or as left. */
-export function answerOf(state: CaseState | undefined, check: string, asLeft: boolean): StandingAnswer | undefined {
+export function answerOf(
+  state: CaseState | undefined,
+  check: string,
+  asLeft: boolean,
+): StandingAnswer | undefined {
   return (asLeft ? state?.asLeft : state?.answers)?.find((one) => one.check === check);
 }
 
@@ -89,7 +93,11 @@ export function answerEvent(check: string, reading: Reading, { asLeft, before }:
  *
  * @param exists ids of checks that this installation has
  */
-export function wholeSet(catalog: Catalog, checks: readonly string[], exists: (check: string) => boolean): string[] {
+export function wholeSet(
+  catalog: Catalog,
+  checks: readonly string[],
+  exists: (check: string) => boolean,
+): string[] {
   const set = checks[0] === undefined ? undefined : catalog.checks[checks[0]]?.set;
   if (set === undefined) return [...checks];
   const members = Object.values(catalog.checks)
@@ -101,10 +109,6 @@ export function wholeSet(catalog: Catalog, checks: readonly string[], exists: (c
 /** Yellow before black before red, pair before its legs: the order of the boxes. */
 function inSetOrder(checks: readonly string[]): string[] {
   const rank = (id: string): string =>
-    id
-      .replaceAll('yellow', '1')
-      .replaceAll('black', '2')
-      .replaceAll('red', '3')
-      .replaceAll('pair', '0');
+    id.replaceAll('yellow', '1').replaceAll('black', '2').replaceAll('red', '3').replaceAll('pair', '0');
   return [...checks].sort((one, other) => (rank(one) < rank(other) ? -1 : 1));
 }

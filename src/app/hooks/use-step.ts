@@ -3,8 +3,8 @@ import type { CallView, CheckView, NextStep } from '../../../machines/call/types
 import type { Catalog } from '../../catalog/catalog.ts';
 import type { RankedCheck } from '../../diagnosis/types.ts';
 import { useServices } from './services.tsx';
-import { answerOf, wholeSet } from './use-reading-set.ts';
 import type { OpenCase } from './use-case.ts';
+import { answerOf, wholeSet } from './use-reading-set.ts';
 
 /** A check screen: all its boxes, and why it is asked. */
 export interface CheckStep {
@@ -29,7 +29,8 @@ export function useStep(open: OpenCase): Step | undefined {
   const { view, state } = open;
   const [held, setHeld] = useState<{ step: CheckStep; site: string }>();
   const site = view === undefined ? '' : JSON.stringify(view.site);
-  const isBegun = held !== undefined && held.site === site && state !== undefined && isUnfinished(held.step, state);
+  const isBegun =
+    held !== undefined && held.site === site && state !== undefined && isUnfinished(held.step, state);
   const now = useMemo(() => (view === undefined ? undefined : stepOf(catalog, view)), [catalog, view]);
   useEffect(() => {
     if (!isBegun && now?.kind === 'check' && now.checks.length > 1) setHeld({ step: now, site });

@@ -1,5 +1,5 @@
-import { useEffect, useState } from 'react';
 import { registerSW } from 'virtual:pwa-register';
+import { useEffect, useState } from 'react';
 
 /**
  * Registers the service worker, and says when a newer version of the app is ready.

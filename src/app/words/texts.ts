@@ -30,7 +30,8 @@ export function textsOf(words: Words): Texts {
   const ui = uiTexts(words);
   const fault = (id: string): FaultWords =>
     words.faults[id] ?? { id, name: spaced(id), technician: '', customer: '', rootCauses: [], overturn: '' };
-  const check = (id: string): CheckWords => words.checks[id] ?? { id, name: spaced(id), ask: spaced(id), how: [spaced(id)] };
+  const check = (id: string): CheckWords =>
+    words.checks[id] ?? { id, name: spaced(id), ask: spaced(id), how: [spaced(id)] };
   const name = (list: string, id: string): string => words.names[list]?.texts[id] ?? spaced(id);
   return {
     language: words.language,
@@ -42,18 +43,25 @@ export function textsOf(words: Words): Texts {
       return said === undefined || said === '' ? fault(id).name : `${fault(id).name}, ${said}`;
     },
     action: (id) => words.actions[id] ?? { id, name: spaced(id), steps: [spaced(id)] },
-    siteStep: (id) => words.siteSteps[id] ?? { id, name: spaced(id), ask: spaced(id), how: [spaced(id)], shows: '' },
+    siteStep: (id) =>
+      words.siteSteps[id] ?? { id, name: spaced(id), ask: spaced(id), how: [spaced(id)], shows: '' },
     name,
     answer: (id, answer) => check(id).answers?.[answer] ?? name('outcomes', answer),
   };
 }
 
 function uiTexts(words: Words): Readonly<Record<string, string>> {
-  return Object.assign({}, ...Object.values(words.names).filter(({ id }) => id.startsWith('ui-')).map(({ texts }) => texts));
+  return Object.assign(
+    {},
+    ...Object.values(words.names)
+      .filter(({ id }) => id.startsWith('ui-'))
+      .map(({ texts }) => texts),
+  );
 }
 
 function filled(text: string | undefined, key: string, fill: Fill): string {
-  if (text === undefined) throw new Error(`words: no text "${key}"; add it to content/words/en/names/ui-*.json`);
+  if (text === undefined)
+    throw new Error(`words: no text "${key}"; add it to content/words/en/names/ui-*.json`);
   return text.replace(/\{(\w+)\}/g, (gap, name: string) => String(fill[name] ?? gap));
 }
 

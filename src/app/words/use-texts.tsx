@@ -17,7 +17,8 @@ export function TextsOf({ catalog, children }: { catalog: Catalog; children: Rea
   const [language, setLanguage] = useState(() => kept(languages));
   const texts = useMemo(() => {
     const words = catalog.words[language];
-    if (words === undefined) throw new Error(`words: no language "${language}"; add content/words/${language}`);
+    if (words === undefined)
+      throw new Error(`words: no language "${language}"; add content/words/${language}`);
     return textsOf(words);
   }, [catalog, language]);
   const choose = (chosen: string): void => {
@@ -41,7 +42,9 @@ export function useLanguages(): Languages {
 /** English where nothing, or a language that is gone, was kept. */
 function kept(languages: readonly string[]): string {
   const last = readKept();
-  return languages.find((one) => one === last) ?? languages.find((one) => one === 'en') ?? languages[0] ?? 'en';
+  return (
+    languages.find((one) => one === last) ?? languages.find((one) => one === 'en') ?? languages[0] ?? 'en'
+  );
 }
 
 /** A browser that refuses storage refuses this too: then nothing was kept. */

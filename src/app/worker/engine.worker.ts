@@ -21,7 +21,11 @@ if ('problems' in loaded) {
     try {
       say({ kind: 'view', ask: data.ask, view: viewCall(catalog, data.state) });
     } catch (reason) {
-      say({ kind: 'failed', ask: data.ask, message: reason instanceof Error ? reason.message : String(reason) });
+      say({
+        kind: 'failed',
+        ask: data.ask,
+        message: reason instanceof Error ? reason.message : String(reason),
+      });
     }
   });
 }

@@ -4,7 +4,7 @@ import { trackPresence } from '../../../src/app/hooks/presence.ts';
 const MINUTE = 60_000;
 
 test('a page that never showed the case was away', () => {
-  expect(trackPresence(() => 0).wasAway('a-1')).toBe(true);
+  expect(trackPresence(() => 0).wasAway('a-1', 5)).toBe(true);
 });
 
 test('four minutes are no absence, five are', () => {
@@ -12,13 +12,13 @@ test('four minutes are no absence, five are', () => {
   const presence = trackPresence(() => now);
   presence.seen('a-1');
   now = 4 * MINUTE;
-  expect(presence.wasAway('a-1')).toBe(false);
+  expect(presence.wasAway('a-1', 5)).toBe(false);
   now = 5 * MINUTE;
-  expect(presence.wasAway('a-1')).toBe(true);
+  expect(presence.wasAway('a-1', 5)).toBe(true);
 });
 
 test('each case has its own absence', () => {
   const presence = trackPresence(() => 0);
   presence.seen('a-1');
-  expect(presence.wasAway('b-2')).toBe(true);
+  expect(presence.wasAway('b-2', 5)).toBe(true);
 });

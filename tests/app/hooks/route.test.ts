@@ -20,9 +20,12 @@ test('a place that is written is read back as it was', () => {
   expect(routeOf(hashOf(route))).toEqual(route);
 });
 
-test.each(['#/case/', '#/case/UPPER', '#/case/../..', '#/nowhere'])('%s leads to the list of cases', (hash) => {
-  expect(routeOf(hash)).toEqual({ screen: 'cases' });
-});
+test.each(['#/case/', '#/case/UPPER', '#/case/../..', '#/nowhere'])(
+  '%s leads to the list of cases',
+  (hash) => {
+    expect(routeOf(hash)).toEqual({ screen: 'cases' });
+  },
+);
 
 test('an unknown screen of a case is its step', () => {
   expect(routeOf('#/case/a-1/elsewhere')).toMatchObject({ screen: 'step' });

@@ -18,7 +18,12 @@ function fakeWorker() {
       else fail = listener as typeof fail;
     },
   } as Channel;
-  return { channel, asked, say: (data: FromEngine) => hear({ data }), die: (message: string) => fail({ message }) };
+  return {
+    channel,
+    asked,
+    say: (data: FromEngine) => hear({ data }),
+    die: (message: string) => fail({ message }),
+  };
 }
 
 /** Only told apart by its version here. */

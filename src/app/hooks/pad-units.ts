@@ -1,0 +1,28 @@
+import { type Reading, reading } from '../../schema/case.ts';
+import type { Check } from '../../schema/check.ts';
+import { unitsOf } from '../../units/units.ts';
+
+type NumberReads = Extract<Check['reads'], { unit: string }>;
+
+/** Units that a meter shows for each quantity, smallest first; their order on the pad never changes. */
+const SHOWN: Readonly<Record<NumberReads['quantity'], readonly string[]>> = {
+  resistance: ['ohm', 'kohm', 'Mohm'],
+  voltage: ['mV', 'V'],
+  current: ['mA', 'A'],
+  capacitance: ['nF', 'uF'],
+  power: ['W', 'kW'],
+  pressure: ['psi'],
+};
+
+/** The unit keys of a check: those a meter may show for its quantity. */
+export function unitsFor(reads: NumberReads): readonly string[] {
+  const known: readonly string[] = unitsOf(reads.quantity);
+  return SHOWN[reads.quantity].filter((unit) => known.includes(unit));
+}
+
+/** The typed digits with their unit as a reading; nothing while they are no number. */
+export function readingOf(typed: string, unit: string): Reading | undefined {
+  if (typed === '' || typed === '.') return undefined;
+  const parsed = reading.safeParse({ value: [Number(typed), unit] });
+  return parsed.success ? parsed.data : undefined;
+}

@@ -1,0 +1,102 @@
+import type { ExpectedWindow, WindowPart } from '../../diagnosis/types.ts';
+import type { Reading } from '../../schema/case.ts';
+import type { TrailLine } from '../../schema/case-state.ts';
+import { UNITS } from '../../units/units.ts';
+import type { Texts } from '../words/texts.ts';
+
+/**
+ * Readings, windows and events in words. A reading is shown as it was typed; what the engine worked
+ * out is rounded here and nowhere else.
+ */
+export function readingWords(texts: Texts, check: string, reading: Reading): string {
+  if ('value' in reading) return `${reading.value[0]} ${texts.name('units', reading.value[1])}`;
+  if ('open' in reading) return texts.name('outcomes', 'open');
+  if ('unstable' in reading) return texts.name('outcomes', 'unstable');
+  if ('answer' in reading) return texts.answer(check, reading.answer);
+  return `${texts.name('outcomes', 'not-taken')}: ${texts.name('not-taken', reading.notTaken)}`;
+}
+
+/** "2.4–3.1 Ω", "over 2 MΩ", "open", an answer, or nothing where no window is known. */
+export function windowWords(texts: Texts, window: ExpectedWindow): string {
+  if (window.kind === 'open') return texts.name('outcomes', 'open');
+  if (window.kind === 'answer') return texts.answer(window.check, window.answer ?? '');
+  if (window.kind === 'unknown') return '';
+  const { unit = '' } = window;
+  const mark = window.fromMemory ? ' ◇' : '';
+  return `${endsWords(texts, window)} ${texts.name('units', unit)}${mark}`;
+}
+
+function endsWords(texts: Texts, { low, high, unit = '' }: ExpectedWindow): string {
+  if (high === undefined) return texts.say('window-over', { low: figureWords(low ?? 0, unit) });
+  if (low === undefined || low === 0) return texts.say('window-under', { high: figureWords(high, unit) });
+  return `${figureWords(low, unit)}–${figureWords(high, unit)}`;
+}
+
+/** An SI amount in a unit: "0.85 Ω". */
+export function amountWords(texts: Texts, value: number, unit: string): string {
+  return `${figureWords(value, unit)} ${texts.name('units', unit)}`;
+}
+
+const FACTORS: Readonly<Record<string, { readonly factor: number }>> = UNITS;
+
+/** Two figures after the point below 1, one below 100, none above: what a field meter can show. */
+export function figureWords(value: number, unit: string): string {
+  const shown = value / (FACTORS[unit]?.factor ?? 1);
+  const size = Math.abs(shown);
+  if (size >= 100) return shown.toFixed(0);
+  return String(Number(shown.toFixed(size < 1 ? 2 : 1)));
+}
+
+/** What a window is made of: "motor table 1.9 to 2.3 Ω ◇, cable 0.75 to 0.89 Ω, meter error −0.3 to 0.3 Ω". */
+export function partsWords(texts: Texts, window: ExpectedWindow): string {
+  return window.parts.map((part) => partWords(texts, part, window.unit ?? '')).join(', ');
+}
+
+function partWords(texts: Texts, part: WindowPart, unit: string): string {
+  const isMemory = part.from.some((one) => one.mark === 'memory');
+  const text = texts.say('made-of', {
+    name: texts.name('window-parts', part.name),
+    low: figureWords(part.low, unit),
+    high: amountWords(texts, part.high, unit),
+  });
+  return isMemory ? `${text} ◇` : text;
+}
+
+/** A line of the trail that is no reading. */
+export function trailWords(texts: Texts, line: TrailLine): string {
+  const text = line.text ?? '';
+  const [first = '', second] = text.split(' ');
+  switch (line.kind) {
+    case 'site':
+      return second === undefined
+        ? texts.name('site-facts', first)
+        : `${texts.name('site-facts', first)}, ${texts.name('places', second)}`;
+    case 'visit':
+      return texts.name('visit-facts', first.replace(/:$/, ''));
+    case 'person':
+      return `${texts.say('known-person')}: ${texts.name('persons', text)}`;
+    case 'opened':
+      return `${texts.say('trail-opened')} ${text}`;
+    case 'installation':
+      return `${texts.say('known-title')}: ${text
+        .split(' ')
+        .map((field) => texts.name('fields', field))
+        .join(', ')}`;
+    case 'kit':
+      return texts.say('known-kit');
+    case 'circumstances':
+      return texts.say('known-happened');
+    case 'answer':
+      return '';
+    default: {
+      const never: never = line.kind;
+      return never;
+    }
+  }
+}
+
+/** Day and time as the language writes them; empty where no clock was stored. */
+export function dayAndTime(language: string, at: string | undefined): string {
+  if (at === undefined) return '';
+  return new Intl.DateTimeFormat(language, { dateStyle: 'medium', timeStyle: 'short' }).format(new Date(at));
+}

@@ -1,0 +1,89 @@
+import type { JudgedReading } from '../../diagnosis/types.ts';
+import { judgedHeading } from '../hooks/judged-words.ts';
+import { nextWords } from '../hooks/next-words.ts';
+import { leadersOf, ruledOutBy } from '../hooks/suspects.ts';
+import type { OpenCase } from '../hooks/use-case.ts';
+import { useTexts } from '../words/use-texts.tsx';
+import { Frame } from './frame.tsx';
+import { JudgedRow } from './judged-row.tsx';
+import { Key } from './plain/key.tsx';
+import { OutcomeSign } from './plain/outcome-sign.tsx';
+import { SiteStrip } from './site-strip.tsx';
+import { StepMenu } from './step-menu.tsx';
+import type { To } from './step-screen.tsx';
+
+interface JudgedProps {
+  readonly open: OpenCase;
+  readonly checks: readonly string[];
+  readonly to: To;
+}
+
+/** The reading against its window, what it rules out, who leads now, what comes next. */
+export function JudgedScreen({ open, checks, to }: JudgedProps) {
+  const texts = useTexts();
+  const { say } = texts;
+  const { view } = open;
+  if (view === undefined || open.waiting) {
+    return <Frame name="judging" strip={<SiteStrip open={open} />} title={say('working')} />;
+  }
+  const judged = checks.flatMap((check) => view.judged.find((one) => one.check === check) ?? []);
+  const { title, lead } = judgedHeading(texts, judged);
+  const ruledOut = ruledOutBy(view, checks);
+  return (
+    <Frame
+      name={`judged ${checks.join(' ')}`}
+      strip={<SiteStrip open={open} />}
+      title={title}
+      lead={lead}
+      beside={<Signs judged={judged} />}
+      first="work"
+      work={judged.map((one) => <JudgedRow key={one.check} judged={one} window={view.windows[one.check]} />)}
+      answer={
+        <>
+          {view.surprise !== undefined && checks.includes(view.surprise) && (
+            <p className="caution">{say('surprise')}</p>
+          )}
+          <p>
+            <strong>{say('ruled-out')}</strong>{' '}
+            {ruledOut.length === 0
+              ? say('rules-out-nothing')
+              : ruledOut.map((one) => texts.fault(one).name).join(', ')}
+          </p>
+          <p>
+            <strong>{say('leads-now')}</strong>{' '}
+            {leadersOf(view)
+              .map((one) => texts.faultName(one.fault, one.variant))
+              .join(', ')}
+          </p>
+          <NextBlock open={open} />
+          <StepMenu open={open} />
+        </>
+      }
+      keys={
+        <>
+          <Key onPress={() => to('reading', [checks[0] ?? ''])}>{say('correct')}</Key>
+          <Key main onPress={() => to('step')}>
+            {say('go-on')}
+          </Key>
+        </>
+      }
+    />
+  );
+}
+
+function Signs({ judged }: { judged: readonly JudgedReading[] }) {
+  const [first] = judged;
+  return first === undefined ? null : <OutcomeSign outcome={first.outcome} />;
+}
+
+function NextBlock({ open }: { open: OpenCase }) {
+  const texts = useTexts();
+  if (open.view === undefined) return null;
+  const { what, why } = nextWords(texts, open.view);
+  return (
+    <section className="next">
+      <h2>{texts.say('next', { what })}</h2>
+      {why !== '' && <p>{why}</p>}
+    </section>
+  );
+}

@@ -1,0 +1,27 @@
+import { type NotTakenReason, notTakenReason } from '../../schema/case.ts';
+import { useTexts } from '../words/use-texts.tsx';
+import { Key } from './plain/key.tsx';
+
+interface NotTakenProps {
+  onReason(reason: NotTakenReason): void;
+  onBack(): void;
+}
+
+/** Why a reading cannot be had: four answers as good as any other. */
+export function NotTaken({ onReason, onBack }: NotTakenProps) {
+  const { say, name } = useTexts();
+  return (
+    <section className="not-taken" aria-label={say('not-taken-title')}>
+      <h2>{say('not-taken-title')}</h2>
+      <p className="second-voice">{say('not-taken-hint')}</p>
+      <div className="key-grid">
+        {notTakenReason.options.map((reason) => (
+          <Key key={reason} onPress={() => onReason(reason)}>
+            {name('not-taken', reason)}
+          </Key>
+        ))}
+      </div>
+      <Key onPress={onBack}>{say('back')}</Key>
+    </section>
+  );
+}

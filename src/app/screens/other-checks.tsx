@@ -1,0 +1,33 @@
+import type { RankedCheck } from '../../diagnosis/types.ts';
+import type { OpenCase } from '../hooks/use-case.ts';
+import { useTexts } from '../words/use-texts.tsx';
+import { Key } from './plain/key.tsx';
+
+interface OthersProps {
+  readonly open: OpenCase;
+  readonly others: readonly RankedCheck[];
+}
+
+/** What else could be read next; the engine leads there, site steps first. */
+export function OtherChecks({ open, others }: OthersProps) {
+  const { say, check } = useTexts();
+  if (others.length === 0) return <p>{say('others-none')}</p>;
+  return (
+    <div className="others">
+      <p className="second-voice">{say('others-hint')}</p>
+      <div className="key-column">
+        {others.map((one) => (
+          <Key
+            key={one.checks.join(' ')}
+            onPress={() => void open.say({ kind: 'visit', type: 'other-check', note: one.checks[0] ?? '' })}
+          >
+            <span>{one.checks.map((id) => check(id).name).join(', ')}</span>
+            <span className="second-voice">
+              {say('other-minutes', { minutes: Math.max(1, Math.round(one.minutes)) })}
+            </span>
+          </Key>
+        ))}
+      </div>
+    </div>
+  );
+}

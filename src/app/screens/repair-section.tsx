@@ -1,0 +1,53 @@
+import type { Verdict } from '../../diagnosis/types.ts';
+import { useServices } from '../hooks/services.tsx';
+import { useTexts } from '../words/use-texts.tsx';
+
+/** The repair: its steps, parts, minutes and caution. */
+export function RepairSection({ verdict }: { verdict: Verdict }) {
+  const texts = useTexts();
+  const { catalog } = useServices();
+  const { say } = texts;
+  const words = texts.action(verdict.action);
+  const action = catalog.actions[verdict.action];
+  const fault = verdict.faults[0] === undefined ? undefined : texts.fault(verdict.faults[0].fault);
+  const parts = action?.parts ?? [];
+  return (
+    <section className="block">
+      <h2>
+        {say('repair')}: {words.name}
+      </h2>
+      {action !== undefined && (
+        <p className="second-voice">
+          {say('repair-minutes', { low: action.minutes.low, high: action.minutes.high })}
+        </p>
+      )}
+      <ol>
+        {words.steps.map((step) => (
+          <li key={step}>{step}</li>
+        ))}
+      </ol>
+      <p>
+        <strong>{say('parts')}:</strong>{' '}
+        {parts.length === 0 ? say('parts-none') : parts.map((part) => texts.name('parts', part)).join(', ')}
+      </p>
+      {[words.caution, fault?.caution].map(
+        (caution) =>
+          caution !== undefined && (
+            <p key={caution} className="caution">
+              <strong>{say('caution')}:</strong> {caution}
+            </p>
+          ),
+      )}
+      {fault !== undefined && fault.rootCauses.length > 0 && (
+        <>
+          <h3>{say('root-causes')}</h3>
+          <ul>
+            {fault.rootCauses.map((cause) => (
+              <li key={cause}>{cause}</li>
+            ))}
+          </ul>
+        </>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,13 @@
+import { stripWords } from '../hooks/strip-words.ts';
+import type { OpenCase } from '../hooks/use-case.ts';
+import { useStop } from '../hooks/use-stop.ts';
+import { useTexts } from '../words/use-texts.tsx';
+import { Strip } from './plain/strip.tsx';
+
+/** The strip of a case: what the site is in now, and STOP. While nothing is known it says LIVE. */
+export function SiteStrip({ open }: { open: OpenCase }) {
+  const texts = useTexts();
+  const stop = useStop(open);
+  const { word, title, line } = stripWords(texts, open.view?.site);
+  return <Strip word={word} title={title} line={line} stopText={texts.say('stop')} onStop={stop} />;
+}

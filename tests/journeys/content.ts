@@ -1,0 +1,10 @@
+import type { Catalog } from '../../src/catalog/catalog.ts';
+import { loadCatalog } from '../../src/catalog/load.ts';
+
+/** The same content that the built app carries. */
+export function catalog(): Catalog {
+  const built = loadCatalog();
+  if ('problems' in built)
+    throw new Error(`journeys: the content has ${built.problems.length} problems; run the content tests`);
+  return built.catalog;
+}

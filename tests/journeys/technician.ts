@@ -1,0 +1,128 @@
+import type { Page } from 'playwright-core';
+import type { Reading } from '../../src/schema/case.ts';
+import { catalog } from './content.ts';
+import type { Site } from './truth.ts';
+
+const words = catalog().words.en;
+if (words === undefined) throw new Error('technician: no English words');
+
+/**
+ * Walks a call by tapping: does what the screen says, types what the simulated site shows. Knows the
+ * screens only by their names, the checks on them and the words on the keys.
+ */
+export interface Walk {
+  /** Checks answered, in order. */
+  readonly checks: string[];
+  /** Steps that made the site safe, in order. */
+  readonly siteSteps: string[];
+  /** Title of the verdict. */
+  readonly verdict: string;
+}
+
+export interface Person {
+  readonly page: Page;
+  readonly site: Site;
+  /** Called before every step is done: a test may kill the page here. */
+  beforeStep?(screen: string): Promise<void>;
+}
+
+const STEPS_MOST = 120;
+
+/** From the step on screen to the verdict. */
+export async function walkToVerdict(person: Person): Promise<Walk> {
+  const { page } = person;
+  const walk = { checks: [] as string[], siteSteps: [] as string[] };
+  for (let step = 0; step < STEPS_MOST; step++) {
+    const screen = await screenNow(page);
+    await person.beforeStep?.(screen);
+    const [kind] = screen.split(' ');
+    if (kind === 'verdict') return { ...walk, verdict: (await page.locator('h1').textContent()) ?? '' };
+    if (kind === 'judged') await press(page, 'Go on');
+    else if (kind === 'site') walk.siteSteps.push(await doSiteStep(page, screen));
+    else if (kind === 'check') walk.checks.push(...(await answerChecks(person, screen)));
+    else if (kind === 'ask') await press(page, 'Do not know');
+    else throw new Error(`technician: nothing to do on "${screen}"`);
+    await leaves(page, screen);
+  }
+  throw new Error(`technician: no verdict after ${STEPS_MOST} steps; ${walk.checks.join(', ')}`);
+}
+
+/** Name of the screen, once the engine has answered. */
+export async function screenNow(page: Page): Promise<string> {
+  await page.waitForSelector(
+    '.case[aria-busy="false"] .frame:not([data-screen="waiting"]):not([data-screen="judging"])',
+  );
+  return (await page.locator('.frame').getAttribute('data-screen')) ?? '';
+}
+
+async function leaves(page: Page, screen: string): Promise<void> {
+  await page.waitForFunction(
+    (name) => document.querySelector('.frame')?.getAttribute('data-screen') !== name,
+    screen,
+  );
+}
+
+export async function press(page: Page, words: string): Promise<void> {
+  await page.getByRole('button', { name: words, exact: true }).first().click();
+}
+
+export async function doSiteStep(page: Page, screen: string): Promise<string> {
+  const held = page.locator('[data-hold]');
+  if ((await held.count()) > 0) await hold(page);
+  else await press(page, 'Done');
+  return screen.replace(/^site /, '').trim();
+}
+
+/** A press that is held until the key has filled. */
+export async function hold(page: Page): Promise<void> {
+  const box = await page.locator('[data-hold]').boundingBox();
+  if (box === null) throw new Error('technician: the key to hold is not on screen');
+  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+  await page.mouse.down();
+  await page.waitForTimeout(1600);
+  await page.mouse.up();
+}
+
+/** All boxes of the screen, one after the other: the screen moves on by itself. */
+export async function answerChecks({ page, site }: Person, screen: string): Promise<string[]> {
+  const done: string[] = [];
+  for (;;) {
+    if ((await page.locator('.frame').getAttribute('data-screen')) !== screen) return done;
+    const check = await page.locator('[data-check]').first().getAttribute('data-check');
+    if (check === null) throw new Error(`technician: no check on "${screen}"`);
+    await give(page, check, site.read(check));
+    done.push(check);
+    await page.waitForFunction(
+      ([name, last]) =>
+        document.querySelector('.frame')?.getAttribute('data-screen') !== name ||
+        document.querySelector('[data-check]')?.getAttribute('data-check') !== last,
+      [screen, check],
+    );
+  }
+}
+
+export async function give(page: Page, check: string, reading: Reading): Promise<void> {
+  if ('answer' in reading) return press(page, answerText(check, reading.answer));
+  if ('open' in reading) return press(page, 'open');
+  if ('unstable' in reading) return press(page, 'unstable');
+  if ('notTaken' in reading) {
+    await press(page, 'Can’t take it');
+    return press(page, named('not-taken', reading.notTaken));
+  }
+  const [value, unit] = reading.value;
+  for (const digit of plain(value)) await press(page, digit);
+  return page.locator(`[data-unit="${unit}"]`).click();
+}
+
+/** Digits and a point, never an exponent: what a pad can type. */
+const plain = (value: number): string => value.toFixed(6).replace(/\.?0+$/, '');
+
+function answerText(check: string, answer: string): string {
+  return words?.checks[check]?.answers?.[answer] ?? named('outcomes', answer);
+}
+
+export function named(list: string, id: string): string {
+  const text = words?.names[list]?.texts[id];
+  if (text === undefined) throw new Error(`technician: no name for ${id} in ${list}`);
+  return text;
+}
