@@ -87,7 +87,9 @@ function orderProblems(rows: readonly Motor[]): Problem[] {
       );
     });
     if (smaller === undefined) return [];
-    return [{ at: `motors/${larger.id} › winding`, message: `more ohms than the smaller ${smaller.id}`, hint }];
+    return [
+      { at: `motors/${larger.id} › winding`, message: `more ohms than the smaller ${smaller.id}`, hint },
+    ];
   });
 }
 

@@ -149,7 +149,12 @@ function checkLinks(check: Check, catalog: Catalog, orSets: Readonly<Record<stri
   const seen = (check.after ?? []).flatMap((one) => (typeof one === 'string' ? [] : [one.seen]));
   const summed = 'sumTest' in check.predict ? check.predict.sumTest : [];
   return [
-    ...missing({ at: `${at} › instrument`, ids: [check.instrument], among: instruments, folder: 'instruments' }),
+    ...missing({
+      at: `${at} › instrument`,
+      ids: [check.instrument],
+      among: instruments,
+      folder: 'instruments',
+    }),
     ...missing({ at: `${at} › hazards`, ids: check.hazards, among: hazards, folder: 'hazards' }),
     ...missing({ at: `${at} › after`, ids: after, among: orSets, folder: 'checks' }),
     ...missing({ at: `${at} › predict`, ids: summed, among: checks, folder: 'checks' }),

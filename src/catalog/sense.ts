@@ -35,7 +35,10 @@ function callerProblems(catalog: Catalog): Problem[] {
 /** A maker's name stands in the citation of a source and nowhere else. */
 function makerProblems(catalog: Catalog): Problem[] {
   const makers = new Set(Object.values(catalog.sources).flatMap((source) => source.makers ?? []));
-  const patterns = [...makers].map((maker) => ({ maker, pattern: new RegExp(`\\b${escaped(maker)}\\b`, 'i') }));
+  const patterns = [...makers].map((maker) => ({
+    maker,
+    pattern: new RegExp(`\\b${escaped(maker)}\\b`, 'i'),
+  }));
   return textsOf(catalog).flatMap(({ at, text }) =>
     patterns
       .filter(({ pattern }) => pattern.test(text))
