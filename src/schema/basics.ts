@@ -30,10 +30,12 @@ export function rangeOf<Q extends QuantityName>(name: Q) {
   return z
     .tuple([z.number(), z.number(), z.enum(units)])
     .refine(([low, high]) => low <= high, 'the range runs backwards: write [low, high, unit]')
-    .transform(([low, high, unit]): Range<Q> => ({
-      low: of(low, unit) as Quantity<QuantityName> as Quantity<Q>,
-      high: of(high, unit) as Quantity<QuantityName> as Quantity<Q>,
-    }));
+    .transform(
+      ([low, high, unit]): Range<Q> => ({
+        low: of(low, unit) as Quantity<QuantityName> as Quantity<Q>,
+        high: of(high, unit) as Quantity<QuantityName> as Quantity<Q>,
+      }),
+    );
 }
 
 /** How well a figure is known: read in its source, remembered, worked out, or common practice. */
@@ -63,13 +65,7 @@ export type BoxFamily = z.infer<typeof boxFamily>;
 export const place = z.enum(['panel', 'switch', 'box', 'well']);
 export type Place = z.infer<typeof place>;
 
-export const person = z.enum([
-  'caller',
-  'trainee-alone',
-  'trainee-accompanied',
-  'technician',
-  'qualified',
-]);
+export const person = z.enum(['caller', 'trainee-alone', 'trainee-accompanied', 'technician', 'qualified']);
 export type Person = z.infer<typeof person>;
 
 /** How often a fault shows an answer; the numbers behind the five words stand once, in content. */

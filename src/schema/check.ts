@@ -46,7 +46,14 @@ export const prediction = z.union([
   }),
   /** A category that a rule of the plant derives from its state. */
   z.strictObject({
-    rule: z.enum(['what-is-seen', 'sound', 'breaker-lever', 'contactor-position', 'contacts-made', 'trip-class']),
+    rule: z.enum([
+      'what-is-seen',
+      'sound',
+      'breaker-lever',
+      'contactor-position',
+      'contacts-made',
+      'trip-class',
+    ]),
   }),
   /** A category that faults carry signs for. */
   z.strictObject({ signs: z.literal(true) }),
@@ -71,7 +78,10 @@ export const check = z.strictObject({
   hazards: z.array(id),
   minutes: z.strictObject({ hands: z.number().nonnegative(), wait: z.number().nonnegative() }),
   reads: z.union([
-    z.strictObject({ quantity: z.enum(['resistance', 'voltage', 'current', 'capacitance', 'power', 'pressure']), unit: words }),
+    z.strictObject({
+      quantity: z.enum(['resistance', 'voltage', 'current', 'capacitance', 'power', 'pressure']),
+      unit: words,
+    }),
     z.strictObject({ answers: z.array(id).min(2) }),
   ]),
   predict: prediction,
@@ -120,7 +130,10 @@ export const check = z.strictObject({
 export type Check = z.infer<typeof check>;
 
 /** What a class of meter is off by: ± (share of the reading + a fixed part). */
-const uncertainty = z.strictObject({ relative: z.number().nonnegative(), absolute: z.tuple([z.number().nonnegative(), words]) });
+const uncertainty = z.strictObject({
+  relative: z.number().nonnegative(),
+  absolute: z.tuple([z.number().nonnegative(), words]),
+});
 
 export const instrument = z.strictObject({
   id,

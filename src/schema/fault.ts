@@ -76,9 +76,7 @@ export const fault = z.strictObject({
   families: z.array(boxFamily).optional(),
   variants: z.array(variant).min(1),
   severity: severity.optional(),
-  signs: z
-    .array(z.strictObject({ check: id, answer: id, how: frequency }))
-    .optional(),
+  signs: z.array(z.strictObject({ check: id, answer: id, how: frequency })).optional(),
   prior: z.strictObject({
     weight: z.number().positive(),
     times: z.array(z.strictObject({ circumstance: id, factor: z.number().positive() })).optional(),
@@ -87,16 +85,7 @@ export const fault = z.strictObject({
   action: id,
   /** Where the lid pulls apart its parts are renewed together. */
   actionInPlugApart: id.optional(),
-  verdict: z.enum([
-    'surface',
-    'house-side',
-    'supply',
-    'well-side',
-    'buried-line',
-    'pull',
-    'watch',
-    'normal',
-  ]),
+  verdict: z.enum(['surface', 'house-side', 'supply', 'well-side', 'buried-line', 'pull', 'watch', 'normal']),
   /** Faults that are kept together on purpose because nothing at the surface tells them apart. */
   together: id.optional(),
   from,
