@@ -41,9 +41,11 @@ export function buildCatalog(files: readonly RawFile[]): Built {
       problems.push(...shapeProblems(file.path, parsed.error.issues));
       continue;
     }
-    problems.push(...nameProblems(file.path, parsed.data.id));
-    if (place.language === undefined) records[place.folder][parsed.data.id] = parsed.data;
-    else languageOf(words, place.language)[place.folder][parsed.data.id] = parsed.data;
+    const { id } = parsed.data;
+    const table =
+      place.language === undefined ? records[place.folder] : languageOf(words, place.language)[place.folder];
+    problems.push(...nameProblems(file.path, id), ...twiceProblems(file.path, id, table));
+    table[id] = parsed.data;
   }
   if (problems.length > 0) return { problems };
   const catalog = assemble(records, words, contentVersion(files));
@@ -57,10 +59,12 @@ type Place = { folder: RecordFolder; language?: undefined } | { folder: WordFold
 /** Sub-folders may group records; only the first one says what they are. */
 function placeOf(path: string): Place | undefined {
   const [first, second, third] = path.split('/');
-  if (first === 'words' && second !== undefined && third !== undefined && third in WORD_SHAPES) {
+  if (first === 'words' && second !== undefined && third !== undefined && Object.hasOwn(WORD_SHAPES, third)) {
     return { folder: third as WordFolder, language: second };
   }
-  return first !== undefined && first in RECORD_SHAPES ? { folder: first as RecordFolder } : undefined;
+  return first !== undefined && Object.hasOwn(RECORD_SHAPES, first)
+    ? { folder: first as RecordFolder }
+    : undefined;
 }
 
 function nameProblems(path: string, id: string): Problem[] {
@@ -74,6 +78,13 @@ function nameProblems(path: string, id: string): Problem[] {
           hint: 'give both the same name; ids are never renamed once published',
         },
       ];
+}
+
+/** Sub-folders group records; they do not make ids different. */
+function twiceProblems(path: string, id: string, table: Readonly<Record<string, unknown>>): Problem[] {
+  if (!Object.hasOwn(table, id)) return [];
+  const hint = 'an id is one record of its folder, whatever group it stands in';
+  return [{ at: `${path} › id`, message: `${id} stands in another file too`, hint }];
 }
 
 function emptyTables<T extends Record<string, unknown>>(shapes: T): Record<keyof T, Record<string, unknown>> {
@@ -131,9 +142,14 @@ function assemble(
   });
 }
 
-/** In the order of ids, so that nothing depends on how files were found. */
+/** In the order of ids, so that nothing depends on how files were found; frozen to the last field. */
 function frozen(records: Record<string, unknown>): Readonly<Record<string, unknown>> {
-  return Object.freeze(
-    Object.fromEntries(Object.entries(records).sort(([one], [other]) => (one < other ? -1 : 1))),
-  );
+  const sorted = Object.entries(records).sort(([one], [other]) => (one < other ? -1 : 1));
+  return deepFrozen(Object.fromEntries(sorted));
+}
+
+function deepFrozen<T>(value: T): T {
+  if (typeof value !== 'object' || value === null) return value;
+  for (const inner of Object.values(value)) deepFrozen(inner);
+  return Object.freeze(value);
 }

@@ -8,7 +8,8 @@ import type { RawFile } from './shapes.ts';
  * @source method: FNV-1a, 32 bit, over paths and values in order, twice with different beginnings
  */
 export function contentVersion(files: readonly RawFile[]): string {
-  const text = files.map((file) => `${file.path}=${JSON.stringify(file.data)}`).join('\n');
+  const lines = files.map((file) => `${file.path}=${JSON.stringify(file.data)}`);
+  const text = lines.sort().join('\n');
   return hash(text, 0x811c9dc5) + hash(text, 0x01000193);
 }
 
