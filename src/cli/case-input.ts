@@ -5,7 +5,8 @@ import { foldCase } from '../records/fold.ts';
 import { lapse, lapseDue } from '../records/lapse.ts';
 import type { RecordedCase } from '../records/recorded.ts';
 import type { CaseState } from '../schema/case-state.ts';
-import type { Answer, Around, Given } from './command.ts';
+import { type Answer, type Around, badInput, type Given, usageError } from './command.ts';
+import { problemLines } from './problem-lines.ts';
 import type { TextRead } from './read-text.ts';
 
 /**
@@ -18,9 +19,8 @@ export type CaseInput = { readonly state: CaseState } | { readonly answer: Answe
 
 export async function caseInput(given: Given, around: Around): Promise<CaseInput> {
   const [path, ...more] = given.operands;
-  if (path === undefined)
-    return { answer: { kind: 'usage', line: 'name one case file, or - for the standard input' } };
-  if (more.length > 0) return { answer: { kind: 'usage', line: 'name one case file only' } };
+  if (path === undefined) return { answer: usageError('name one case file, or - for the standard input') };
+  if (more.length > 0) return { answer: usageError('name one case file only') };
   const name = path === '-' ? 'standard input' : path;
   const read = await around.readText(path);
   if ('refused' in read) return refused([refusal(read.refused)], name);
@@ -54,15 +54,6 @@ function refusal(reason: Extract<TextRead, { refused: string }>['refused']): Pro
   }
 }
 
-const SHOWN_MOST = 20;
-
-function refused(problems: readonly Problem[], name: string): CaseInput {
-  const lines = problems.slice(0, SHOWN_MOST).map((one) => problemLine(one, name));
-  const rest = problems.length - lines.length;
-  return { answer: { kind: 'bad-input', lines: rest > 0 ? [...lines, `${name}: and ${rest} more`] : lines } };
-}
-
-/** `case.json › events[3] › reading › value[0]: -4.2 is out of range. Write at least 0.` */
-function problemLine({ at, message, hint }: Problem, name: string): string {
-  return at === 'the file' ? `${name}: ${message}. ${hint}` : `${name} › ${at}: ${message}. ${hint}`;
-}
+const refused = (problems: readonly Problem[], name: string): CaseInput => ({
+  answer: badInput(...problemLines(problems, name)),
+});

@@ -1,6 +1,7 @@
 import type { SiteStepView } from '../../machines/call/types.ts';
 import type { Catalog, Words } from '../catalog/catalog.ts';
 import type { ExpectedWindow, JudgedReading, RankedCheck, Suspect, Verdict } from '../diagnosis/types.ts';
+import type { Evidence } from '../schema/basics.ts';
 import { figures, minutes, quantity, share } from './print.ts';
 
 /**
@@ -34,13 +35,21 @@ export function windowData(window: ExpectedWindow) {
     name,
     low: printed(low),
     high: printed(high),
-    from,
+    from: sources(from),
   }));
   return { ...said, quality, fromMemory, parts };
 }
 
-export function stepData({ words }: Describe, { step, place, minutes: needed }: SiteStepView) {
-  return { step, place, ask: words?.siteSteps[step]?.ask, minutes: minutes(needed) };
+/** Each source once, whatever fields it vouches for. */
+function sources(from: readonly Evidence[]) {
+  const once = new Map(
+    from.map(({ source, where, mark }) => [`${source} ${where} ${mark}`, { source, where, mark }]),
+  );
+  return [...once.values()];
+}
+
+export function stepData({ words }: Describe, { step, place, who, minutes: needed }: SiteStepView) {
+  return { step, place, ask: words?.siteSteps[step]?.ask, who, minutes: minutes(needed) };
 }
 
 export function rankedData(ranked: RankedCheck) {
@@ -76,12 +85,19 @@ export function judgedData({ check, reading, outcome }: JudgedReading) {
   return { check, reading, outcome };
 }
 
+const actionData = ({ words }: Describe, action: string) => ({
+  action,
+  doThis: words?.actions[action]?.name,
+});
+
+/** Endings that say what to repair; any other ending names suspects and no work. */
+const SAYS_WHAT_TO_DO: ReadonlySet<Verdict['kind']> = new Set(['named', 'group']);
+
 export function verdictData(describe: Describe, verdict: Verdict) {
   return {
     kind: verdict.kind,
     class: verdict.verdictClass,
-    action: verdict.action,
-    doThis: describe.words?.actions[verdict.action]?.name,
+    ...(SAYS_WHAT_TO_DO.has(verdict.kind) ? actionData(describe, verdict.action) : {}),
     probability: share(verdict.probability),
     faults: verdict.faults.map((one) => suspectData(describe, one)),
     evidence: verdict.evidence.map(({ check, reading, outcome, window, weight, rulesOut }) => ({

@@ -1,14 +1,15 @@
-import { loadCatalog } from '../catalog/load.ts';
+import { fileURLToPath } from 'node:url';
 import { CASE_BYTES_MOST } from '../records/case-file.ts';
 import { didYouMean } from '../records/nearest.ts';
 import { sortArguments } from './arguments.ts';
-import type { Answer, Around, Command } from './command.ts';
+import { type Answer, type Around, badInput, type Command } from './command.ts';
 import { expect } from './commands/expect.ts';
-import { interlock } from './commands/interlock.ts';
 import { list } from './commands/list.ts';
 import { next } from './commands/next.ts';
 import { SIMULATE_FLAGS, simulate } from './commands/simulate.ts';
+import { catalogFrom } from './content.ts';
 import { asJson } from './print.ts';
+import { problemLines } from './problem-lines.ts';
 import { readText } from './read-text.ts';
 
 /**
@@ -20,8 +21,9 @@ const COMMANDS: Readonly<Record<string, { command: Command; flags: readonly stri
   expect: { command: expect, flags: [] },
   simulate: { command: simulate, flags: SIMULATE_FLAGS },
   list: { command: list, flags: [] },
-  interlock: { command: interlock, flags: [] },
 };
+
+const CONTENT = fileURLToPath(new URL('../../content', import.meta.url));
 
 /** The part of a process that is used: tests hand in their own. */
 export interface Process {
@@ -75,13 +77,8 @@ async function answerTo(
   }
   const sorted = sortArguments(rest, found.flags);
   if ('mistake' in sorted) return { kind: 'usage', line: sorted.mistake };
-  const loaded = loadCatalog();
-  if ('problems' in loaded) {
-    return {
-      kind: 'bad-input',
-      lines: loaded.problems.map(({ at, message, hint }) => `content/${at}: ${message}. ${hint}`),
-    };
-  }
+  const loaded = catalogFrom(CONTENT);
+  if ('problems' in loaded) return badInput(...problemLines(loaded.problems, 'content'));
   return found.command.run(sorted.given, around(loaded.catalog, process));
 }
 

@@ -51,4 +51,18 @@ export function minutes(value: number): number {
   return Math.round(value * 10) / 10;
 }
 
-export const asJson = (data: unknown): string => `${JSON.stringify(data, undefined, 2)}\n`;
+/** JSON for people and programs: what fits on a line stays on it. */
+export const asJson = (data: unknown): string => `${block(JSON.parse(JSON.stringify(data)), '')}\n`;
+
+const LINE_MOST = 100;
+
+function block(value: unknown, indent: string): string {
+  const line = JSON.stringify(value);
+  if (typeof value !== 'object' || value === null || indent.length + line.length <= LINE_MOST) return line;
+  const inner = `${indent}  `;
+  const [open, close] = Array.isArray(value) ? '[]' : '{}';
+  const rows = Array.isArray(value)
+    ? value.map((one) => block(one, inner))
+    : Object.entries(value).map(([key, one]) => `${JSON.stringify(key)}: ${block(one, inner)}`);
+  return `${open}\n${rows.map((row) => inner + row).join(',\n')}\n${indent}${close}`;
+}

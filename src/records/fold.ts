@@ -13,8 +13,8 @@ import { withdrawnIn } from './withdrawn.ts';
  *
  * Order is (sequence, device). A correction takes the place of what it corrects, a withdrawn event
  * counts no longer, and both stay in the trail. Nobody named as the person counts as a caller, the
- * least trusted. Site claims lapse by themselves where the person changes, where another device goes
- * on, and where a step is withdrawn: what was claimed before is then history.
+ * least trusted. Site claims lapse by themselves where the person changes, where a visit is handed over, where another
+ * device goes on, and where a step is withdrawn: what was claimed before is then history.
  *
  * @param checks  answers to checks that are not here, or that do not fit their check, stay in the trail
  *                and do not stand; without it every answer stands. `answersThatDoNotFit` reports them.
@@ -115,6 +115,7 @@ function siteClaims(
       if (event.role !== person) lapse(event.id, event.at);
       person = event.role;
     }
+    if (event.kind === 'visit' && HAND_OVERS.has(event.type)) lapse(event.id, event.at);
     if (event.kind !== 'site') continue;
     const by = idParts(event.id).device;
     if (device !== undefined && by !== device) lapse(event.id, event.at);
@@ -123,6 +124,9 @@ function siteClaims(
   }
   return claims;
 }
+
+/** Visit facts after which other hands are at work. */
+const HAND_OVERS: ReadonlySet<string> = new Set(['handed-over', 'taken-over']);
 
 /** Type of the site event that takes every claim about supply and proof back. */
 export const LAPSED = 'lapsed';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { figures, minutes, quantity, share } from '../../src/cli/print.ts';
+import { asJson, figures, minutes, quantity, share } from '../../src/cli/print.ts';
 
 describe('the printer', () => {
   test('prints four figures, whatever the size', () => {
@@ -14,6 +14,17 @@ describe('the printer', () => {
     expect(() => figures(Number.NaN)).toThrow('not a number');
     expect(() => quantity(Number.POSITIVE_INFINITY, 'ohm')).toThrow('not a number');
     expect(() => quantity(1, 'furlong')).toThrow('furlong');
+  });
+  test('lays JSON out so that it reads and parses back', () => {
+    const data = {
+      low: [8.419, 'A'],
+      gone: undefined,
+      from: [{ text: 'x'.repeat(60) }, { text: '"]}\n'.repeat(20) }],
+      none: [],
+    };
+    const text = asJson(data);
+    expect(JSON.parse(text)).toEqual({ low: data.low, from: data.from, none: [] });
+    expect(text.split('\n')[1]).toBe('  "low": [8.419,"A"],');
   });
   test('rounds probabilities and minutes', () => {
     expect([share(0.99996), share(0.00004), minutes(1.26)]).toEqual([1, 0, 1.3]);

@@ -182,6 +182,13 @@ describe('claims about the site', () => {
     expect(types(fold([person, said('locked'), person, said('proved')]))).toEqual(['locked', 'proved']);
     expect(types(fold([said('locked'), person, said('proved')]))).toEqual(['locked', 'lapsed', 'proved']);
   });
+  test.each(['handed-over', 'taken-over'])('lapse where a visit is %s', (type) => {
+    expect(types(fold([said('locked'), { kind: 'visit', type }, said('proved')]))).toEqual([
+      'locked',
+      'lapsed',
+      'proved',
+    ]);
+  });
   test('lapse where another device goes on: what it did not see it cannot build on', () => {
     const ours = { ...said('locked'), id: idOf(1, 'us') };
     const theirs = { ...said('proved'), id: idOf(2, 'them') };
