@@ -1,14 +1,17 @@
 import type { Tree } from './ask.ts';
 import { controlLoop } from './control-loop.machine.ts';
 import { highLoad } from './high-load.machine.ts';
+import { lastRound } from './last-round.machine.ts';
 import { motorAndCable } from './motor-and-cable.machine.ts';
 import { overloads } from './overloads.machine.ts';
 import { pressureSwitch } from './pressure-switch.machine.ts';
 import { runningLoad } from './running-load.machine.ts';
 import { service } from './service.machine.ts';
+import { startHeldIn } from './start-held-in.machine.ts';
 import { startingParts } from './starting-parts.machine.ts';
 import { stepsOf } from './steps.ts';
 import { supply } from './supply.machine.ts';
+import { trips } from './trips.machine.ts';
 import { twoWireMotor } from './two-wire-motor.machine.ts';
 import { wellHead } from './well-head.machine.ts';
 
@@ -42,9 +45,12 @@ export const PROCEDURES: readonly Procedure[] = [
   begins(pressureSwitch, 'silent-with-pressure', 'silent-without-pressure', 'runs-badly', 'works-now'),
   begins(controlLoop, 'silent-without-pressure', 'hums-or-trips', 'runs-badly', 'works-now'),
   begins(overloads, 'silent-without-pressure', 'hums-or-trips', 'runs-badly', 'works-now'),
+  begins(trips, 'silent-without-pressure', 'hums-or-trips', 'runs-badly'),
   begins(startingParts, 'silent-without-pressure', 'hums-or-trips', 'runs-badly'),
-  begins(runningLoad, 'runs-without-water', 'runs-badly', 'works-now'),
+  begins(runningLoad, 'hums-or-trips', 'runs-without-water', 'runs-badly', 'works-now'),
+  begins(startHeldIn),
   begins(highLoad),
+  begins(lastRound),
   begins(
     motorAndCable,
     'silent-without-pressure',

@@ -30,20 +30,20 @@ export const motorAndCable = tree.createMachine({
     }),
     thirdBesideGood: ask('ohms-black-red', {
       'as-expected': 'insulation',
-      low: 'takeAgain',
+      low: 'exchangedOrShorted',
       high: 'takeAgain',
       open: 'takeAgain',
       'not-taken': 'insulation',
     }),
     thirdBesideStartLow: ask('ohms-black-red', {
-      'as-expected': 'takeAgain',
+      'as-expected': 'wellHead',
       low: 'wellHead',
       high: 'takeAgain',
       open: 'takeAgain',
       'not-taken': 'wellHead',
     }),
     thirdBesideStartHigh: ask('ohms-black-red', {
-      'as-expected': 'takeAgain',
+      'as-expected': 'exchanged',
       low: 'exchanged',
       high: 'wellHead',
       open: 'takeAgain',
@@ -157,7 +157,7 @@ export const motorAndCable = tree.createMachine({
 
     sound: clears('motor-and-cable'),
     exchanged: claims('leads-exchanged'),
-    exchangedOrShorted: claims('leads-exchanged', 'main-turns-shorted'),
+    exchangedOrShorted: claims('leads-exchanged', 'main-turns-shorted', 'start-turns-shorted'),
     cycling: claims('motor-protector-cycling'),
     wellHead: handsOver('well-head'),
     twoWire: handsOver('two-wire-motor'),

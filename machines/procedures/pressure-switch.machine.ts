@@ -4,7 +4,8 @@ import { ask, claims, clears, handsOver, tree, undecided } from './ask.ts';
  * Does the pressure switch pass on what it is given, and does it know the pressure?
  *
  * Live first: the pair, then each load to ground. A dead pair with both loads alive to ground is one
- * open pole, never "it has power". Where one pole sits in the control loop its two sides are read
+ * open pole, never "it has power"; a drop counts against the other pole, since a high current
+ * raises both. Where one pole sits in the control loop its two sides are read
  * from the coil's far end. Dead both sides: look for the lever of a cut-off and for burnt points,
  * clear the tube, and only then ohms across each pole with the lever made.
  */
@@ -58,7 +59,7 @@ export const pressureSwitch = tree.createMachine({
     dropOne: ask('volts-pole-1', {
       'as-expected': 'dropTwo',
       low: 'dropTwo',
-      high: 'burntPoints',
+      high: 'dropTwoBesideHigh',
       none: 'dropTwo',
       'not-taken': 'dropTwo',
     }),
@@ -68,6 +69,13 @@ export const pressureSwitch = tree.createMachine({
       high: 'burntPoints',
       none: 'sound',
       'not-taken': 'undecided',
+    }),
+    dropTwoBesideHigh: ask('volts-pole-2', {
+      'as-expected': 'burntPoints',
+      low: 'burntPoints',
+      high: 'poleOneUnread',
+      none: 'burntPoints',
+      'not-taken': 'burntPoints',
     }),
 
     feedSide: ask('volts-loop-feed', {
@@ -103,7 +111,7 @@ export const pressureSwitch = tree.createMachine({
       low: 'notTold',
       high: 'contactsOpen',
       open: 'contactsOpen',
-      'not-taken': 'notPassing',
+      'not-taken': 'undecided',
     }),
 
     lookUnread: ask('look-switch', {
@@ -147,12 +155,6 @@ export const pressureSwitch = tree.createMachine({
     contactsOpen: claims('switch-contacts-open'),
     burntPoints: claims('switch-contacts-resistive'),
     insects: claims('switch-insects'),
-    notPassing: claims(
-      'switch-contacts-open',
-      'switch-cut-off-open',
-      'switch-diaphragm-failed',
-      'switch-tube-blocked',
-    ),
     notTold: claims('switch-cut-off-open', 'switch-diaphragm-failed', 'switch-tube-blocked', 'switch-frozen'),
     cutOff: claims('switch-cut-off-open'),
     tubeBlocked: claims('switch-tube-blocked', 'switch-frozen'),

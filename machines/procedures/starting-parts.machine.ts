@@ -1,17 +1,27 @@
-import { ask, claims, clears, handsOver, tree, undecided } from './ask.ts';
+import { ask, claims, clears, handsOver, isHere, tree, undecided } from './ask.ts';
 
 /**
  * The motor is told to run and does not get going: is it the parts that start it?
  *
- * Windings and insulation before starting parts, all in one dead round. Then the capacitor, the
+ * A motor that makes no sound gets no volts or has no way through; its starting parts are not the
+ * reason. Windings and insulation before starting parts, all in one dead round. Then the capacitor, the
  * relay of whichever kind the box has, the run capacitor. A current-sensing relay that reads right
  * may still not fire: a matched lid swapped in proves it, and so proves the motor where that does
  * not start either. A box without such a lid is proved by the start current in red.
  */
 export const startingParts = tree.createMachine({
   id: 'starting-parts',
-  initial: 'mainWinding',
+  initial: 'partsHere',
   states: {
+    partsHere: isHere('start-capacitance', 'listen', 'notReached'),
+    listen: ask('motor-sound', {
+      silence: 'notReached',
+      'click-only': 'notReached',
+      'hum-then-quiet': 'mainWinding',
+      'steady-hum': 'mainWinding',
+      runs: 'running',
+      'not-taken': 'mainWinding',
+    }),
     mainWinding: ask('ohms-yellow-black', {
       'as-expected': 'startWinding',
       low: 'motor',
@@ -84,32 +94,17 @@ export const startingParts = tree.createMachine({
     lid: ask('lid-swap', {
       starts: 'lidParts',
       'does-not-start': 'locked',
-      'not-taken': 'listen',
-    }),
-    listen: ask('motor-sound', {
-      silence: 'sound',
-      'click-only': 'sound',
-      'hum-then-quiet': 'startRed',
-      'steady-hum': 'startRed',
-      runs: 'runningRed',
       'not-taken': 'startRed',
     }),
     startRed: ask('amps-start-red', {
       'as-expected': 'locked',
-      low: 'capacitorGone',
+      low: 'undecided',
       high: 'locked',
       none: 'redNotFed',
       'not-taken': 'undecided',
     }),
-    runningRed: ask('amps-red', {
-      'as-expected': 'sound',
-      low: 'runCapacitorGone',
-      high: 'contactWelded',
-      none: 'runCapacitorGone',
-      'not-taken': 'undecided',
-    }),
 
-    sound: clears('starting-parts'),
+    notReached: clears('starting-parts'),
     lidNotHome: claims('lid-unseated'),
     capacitorGone: claims('start-capacitor-open', 'start-capacitor-weak'),
     burntJoint: claims('lid-contact-burnt', 'box-terminal-loose'),
@@ -118,11 +113,11 @@ export const startingParts = tree.createMachine({
     lidParts: claims('sensing-relay-open', 'start-capacitor-open', 'start-capacitor-weak'),
     contactOpen: claims('potential-relay-contact-open'),
     relayCoilOpen: claims('potential-relay-coil-open'),
-    contactWelded: claims('potential-relay-contact-welded', 'sensing-relay-shorted'),
     redNotFed: claims('potential-relay-contact-open', 'sensing-relay-open'),
     runCapacitorGone: claims('run-capacitor-open', 'run-capacitor-weak'),
     runCapacitorShorted: claims('run-capacitor-shorted'),
     locked: claims('rotor-locked'),
+    running: handsOver('running-load'),
     motor: handsOver('motor-and-cable'),
     overload: handsOver('overloads'),
     undecided: undecided('starting-parts'),

@@ -122,7 +122,7 @@ export const supply = tree.createMachine({
     poleOpen: claims('breaker-pole-open'),
     switchedOff: claims('disconnect-off'),
     incoming: handsOver('service'),
-    tripped: handsOver('overloads'),
+    tripped: handsOver('trips'),
     undecided: undecided('supply'),
   },
 });

@@ -75,7 +75,7 @@ describe('calls as a good technician would take them', () => {
 
   test('hums, goes quiet: windings before starting parts, and the lid proves what ohms cannot', () => {
     const lacking = [...THREE_WIRE, ...NO_CONTACTOR, ...SENSING_RELAY];
-    const hums = { 'what-is-seen': 'hums-or-trips', 'breaker-lever': 'on' };
+    const hums = { 'what-is-seen': 'hums-or-trips', 'breaker-lever': 'on', 'motor-sound': 'hum-then-quiet' };
     expect(asked(given(hums, lacking))).toContain('ohms-yellow-black');
     const windings = {
       ...hums,
@@ -118,7 +118,7 @@ describe('calls as a good technician would take them', () => {
     const lacking = [...THREE_WIRE, ...NO_CONTACTOR, ...POTENTIAL_RELAY];
     const tripped = { 'what-is-seen': 'hums-or-trips', 'breaker-lever': 'middle' };
     expect(asked(given(tripped, lacking))).toContain('insulation-system');
-    expect(endings(given(tripped, lacking))).toEqual([{ handsOver: 'overloads' }]);
+    expect(endings(given(tripped, lacking))).toEqual([{ handsOver: 'trips' }]);
     const leaks = {
       ...tripped,
       'insulation-system': 'low',
@@ -142,7 +142,12 @@ describe('calls as a good technician would take them', () => {
     const open = { ...stopped, 'ohms-main-overload': 'open', 'ohms-yellow-black': 'as-expected' };
     expect(asked(given(open, lacking))).toContain('run-capacitance');
     expect(claimed(given({ ...open, 'run-capacitance': 'low' }, lacking))).toContain('run-capacitor-open');
-    const sound = { ...open, 'run-capacitance': 'as-expected', 'start-capacitance': 'as-expected' };
+    const sound = {
+      ...open,
+      'run-capacitance': 'as-expected',
+      'start-capacitance': 'as-expected',
+      'ohms-relay-coil': 'as-expected',
+    };
     expect(claimed(given(sound, lacking))).toContain('main-overload-tripped');
   });
 
@@ -186,27 +191,30 @@ describe('calls as a good technician would take them', () => {
     ]);
   });
 
-  test('works now: amps, volts, ohms and insulation before anybody says that nothing is wrong', () => {
+  test('works now: a whole round, with nothing left out, before anybody says that nothing is wrong', () => {
     const lacking = [...THREE_WIRE, ...NO_CONTACTOR, ...POTENTIAL_RELAY];
     const round = {
-      'what-is-seen': 'works-now',
       'motor-sound': 'runs',
       'amps-red': 'as-expected',
       'amps-yellow': 'as-expected',
       'volts-switch-load-pair': 'as-expected',
+      'volts-pole-1': 'as-expected',
+      'volts-pole-2': 'as-expected',
       'ohms-yellow-black': 'as-expected',
       'ohms-yellow-red': 'as-expected',
       'insulation-system': 'as-expected',
+      'look-box': 'clean',
+      'start-capacitance': 'as-expected',
+      'run-capacitance': 'as-expected',
+      'ohms-capacitor-case': 'as-expected',
+      'ohms-branch-1': 'as-expected',
+      'ohms-branch-2': 'as-expected',
     };
-    expect(claimed(given(round, lacking))).toContain('nothing-wrong');
-    for (const left of [
-      'amps-red',
-      'volts-switch-load-pair',
-      'ohms-yellow-red',
-      'insulation-system',
-    ] as const) {
-      const without = Object.fromEntries(Object.entries(round).filter(([check]) => check !== left));
-      expect(claimed(given(without, lacking))).not.toContain('nothing-wrong');
+    const seen = { 'what-is-seen': 'works-now' };
+    expect(claimed(given({ ...seen, ...round }, lacking))).toContain('nothing-wrong');
+    for (const left of Object.keys(round)) {
+      const rest = Object.fromEntries(Object.entries(round).filter(([check]) => check !== left));
+      expect(claimed(given({ ...seen, ...rest }, lacking))).not.toContain('nothing-wrong');
     }
   });
 });

@@ -1,0 +1,70 @@
+import { checksOn } from '../../../../machines/call/applies.ts';
+import { PROCEDURES } from '../../../../machines/procedures/all.ts';
+import { type Answers, standings } from '../../../../machines/procedures/fold.ts';
+import type { Catalog } from '../../../../src/catalog/catalog.ts';
+import { simulatedReading } from '../../../../src/cli/simulated-reading.ts';
+import { type Hypothesis, hypothesesOf } from '../../../../src/diagnosis/belief/hypotheses.ts';
+import { resolveSystem, type SystemChoice } from '../../../../src/diagnosis/system.ts';
+import type { ExpectedWindow } from '../../../../src/diagnosis/types.ts';
+import { expectedWindows } from '../../../../src/diagnosis/windows/expect.ts';
+import { setUp } from '../../../../src/plant/plant.ts';
+import type { Check } from '../../../../src/schema/check.ts';
+
+/** One installation whose every check can be read with any fault put into it. */
+export interface Rig {
+  readonly catalog: Catalog;
+  readonly choice: SystemChoice;
+  readonly checks: readonly Check[];
+  readonly windows: Readonly<Record<string, ExpectedWindow>>;
+  readonly hypotheses: readonly Hypothesis[];
+}
+
+export function rigOf(catalog: Catalog, box: string, motor: string): Rig {
+  const system = resolveSystem(catalog, { box, motor });
+  const [choice] = system.choices;
+  if (choice === undefined) throw new Error(`rig: ${box} and ${motor} do not fit; name a pair that does`);
+  const checks = checksOn(system, Object.values(catalog.checks));
+  const windows = expectedWindows({ knowledge: catalog, system, meter: 'ordinary', justRun: false }, checks);
+  const hypotheses = hypothesesOf(catalog, system).filter((one) => one.choice === 0);
+  return { catalog, choice, checks, windows, hypotheses };
+}
+
+/** Every check read at once, without noise; what people see is what the fault shows most often. */
+export function readAll(rig: Rig, hypothesis: Hypothesis): Answers {
+  const { catalog, windows, choice, checks } = rig;
+  const injection = { edits: hypothesis.edits, severity: middleOf(hypothesis) };
+  const plant = setUp(choice.input, choice.spreads).state(injection, {});
+  const asked = { catalog, windows, plant, meter: 'ordinary', fault: hypothesis.fault } as const;
+  const read = new Map(checks.map((check) => [check.id, outcomeOf(simulatedReading(asked, check))]));
+  return { outcomeOf: (check) => read.get(check), applies: (check) => read.has(check) };
+}
+
+const OFTEN = ['always', 'usually', 'even', 'seldom', 'never'];
+
+function outcomeOf(data: ReturnType<typeof simulatedReading>): string {
+  if ('signs' in data && data.signs !== undefined) {
+    const signs = [...data.signs].sort((one, other) => OFTEN.indexOf(one.how) - OFTEN.indexOf(other.how));
+    return signs[0]?.answer ?? 'not-taken';
+  }
+  if ('outcome' in data && data.outcome !== undefined) return data.outcome;
+  if (!('reading' in data) || data.reading === undefined) return 'not-taken';
+  return 'answer' in data.reading ? (data.reading.answer ?? 'not-taken') : 'as-expected';
+}
+
+function middleOf({ fault }: Hypothesis): number | undefined {
+  if (fault.severity === undefined) return undefined;
+  const { low, high } = fault.severity.span;
+  return fault.severity.scale === 'log' ? Math.sqrt(low * high) : (low + high) / 2;
+}
+
+/** Claims of all trees that have begun, each as the repairs that it would lead to here. */
+export function claimedRepairs(rig: Rig, answers: Answers): { by: string; repairs: readonly string[] }[] {
+  return standings(PROCEDURES, answers).flatMap(({ procedure, place }) => {
+    const claims = place.ends?.claims;
+    if (claims === undefined) return [];
+    const repairs = rig.hypotheses
+      .filter(({ fault }) => claims.includes(fault.id))
+      .map(({ action }) => action);
+    return repairs.length === 0 ? [] : [{ by: `${procedure.id} ${place.at}`, repairs }];
+  });
+}
