@@ -79,8 +79,8 @@ describe('a figure nobody vouches for is named', () => {
 
   test('and an entry that vouches for nothing', () => {
     const spoilt = withEdit('motors/2-wire-1hp-230v', (record) => {
-      const [first] = record.from as Json[];
-      (first?.of as string[]).push('fullLoad.ohms');
+      const [first, ...rest] = record.from as Json[];
+      record.from = [{ ...first, of: ['fullLoad.ohms'] }, ...rest, { ...first, of: undefined }];
     });
     expect(problemsOf(spoilt)).toEqual([
       'motors/2-wire-1hp-230v › from[0] › of: the record has no fullLoad.ohms',
