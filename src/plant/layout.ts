@@ -32,25 +32,14 @@ export interface Layout {
 /** @throws when no piece holds a source, or two parts share an id */
 export function layOut(pieces: readonly Netlist[]): Layout {
   const all = pieces.flatMap((piece) => piece.parts);
-  const source = all.find((part) => part.kind === 'source');
-  if (source === undefined) {
-    throw new Error(
-      `plant: pieces ${pieces.map((piece) => piece.id).join(', ')} hold no source; add a service`,
-    );
-  }
-  const nodes = new Map<string, number>([[source.between[0], REFERENCE]]);
-  const number = (node: string): number => {
-    const known = nodes.get(node);
-    if (known !== undefined) return known;
-    nodes.set(node, nodes.size - 1);
-    return nodes.size - 2;
-  };
-  const parts = all.map((part) => ({
-    id: part.id,
-    kind: part.kind,
-    from: number(part.between[0]),
-    to: number(part.between[1]),
-    lead: part.lead,
+  const nodes = numberNodes(pieces, all);
+  const number = (node: string): number => nodes.get(node)!;
+  const parts = all.map(({ id, kind, between, lead }) => ({
+    id,
+    kind,
+    from: number(between[0]),
+    to: number(between[1]),
+    lead,
   }));
   return {
     size: nodes.size - 1,
@@ -61,6 +50,21 @@ export function layOut(pieces: readonly Netlist[]): Layout {
     indexOf: indexParts(parts),
     byKind: groupByKind(parts),
   };
+}
+
+/** Numbers in the order of first mention, from 0; the neutral of the first source is the reference. */
+function numberNodes(pieces: readonly Netlist[], parts: readonly Part[]): Map<string, number> {
+  const source = parts.find((part) => part.kind === 'source');
+  if (source === undefined) {
+    throw new Error(
+      `plant: pieces ${pieces.map((piece) => piece.id).join(', ')} hold no source; add a service`,
+    );
+  }
+  const nodes = new Map<string, number>([[source.between[0], REFERENCE]]);
+  for (const part of parts) {
+    for (const node of part.between) if (!nodes.has(node)) nodes.set(node, nodes.size - 1);
+  }
+  return nodes;
 }
 
 function indexParts(parts: readonly LayoutPart[]): Map<string, number> {

@@ -20,7 +20,7 @@ export function setUp(input: PlantInput, spreads: Spreads): Plant {
   return {
     state(injection: Injection, unknowns: Unknowns, forced?: Mode): PlantState {
       const conditions = conditionsOf(input, spreads, unknowns);
-      const circuit = circuitOf(layout, applyEdits(layout, injection), input, conditions);
+      const circuit = circuitOf(layout, applyEdits(layout, injection), { input, conditions });
       return plantState(circuit, shared, forced);
     },
   };

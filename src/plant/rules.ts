@@ -35,8 +35,8 @@ export function answerOf(bench: Bench, rule: Rule, site: ReadingSite): PlantRead
   const { circuit } = bench;
   if (rule === 'contacts-made') return answer(contactsMade(circuit, site) ? 'made' : 'apart');
   const at = bench.operating({ powered: true, calling: true, leads: 'connected' });
-  if (rule === 'contactor-position') return answer(contactorPosition(circuit, at));
-  if (bench.machine === undefined) return { kind: 'none', reason: 'no-model' };
+  if (rule === 'contactor-position') return contactorAnswer(circuit, at);
+  if (bench.circuit.machine === undefined) return { kind: 'none', reason: 'no-model' };
   const seen = { circuit, at, trips: tripsOf(circuit, at), quiet: isQuiet(circuit, at) };
   switch (rule) {
     case 'what-is-seen':
@@ -73,6 +73,12 @@ function sound(seen: Seen): string {
 const clicks = ({ circuit, at }: Seen): boolean =>
   partsOf(circuit.layout, 'contactor-pole').length > 0 && contactorPosition(circuit, at) === 'in';
 
+/** No answer where there is no contactor to look at. */
+function contactorAnswer(circuit: Circuit, at: Operating): PlantReading {
+  if (partsOf(circuit.layout, 'contactor-pole').length === 0) return { kind: 'none', reason: 'no-such-node' };
+  return answer(contactorPosition(circuit, at));
+}
+
 /** A lever falls to the middle when its breaker opens first, or will not conduct on both poles. */
 function breakerLever({ circuit, at, trips }: Seen): string {
   const poles = partsOf(circuit.layout, 'breaker-pole');
@@ -86,7 +92,7 @@ function breakerLever({ circuit, at, trips }: Seen): string {
  * Armature of the contactor: in when its poles follow the coil, buzzing when the coil is alive and
  * they do not, or when the motor drags its volts below what holds it.
  */
-export function contactorPosition(circuit: Circuit, at: Operating): string {
+function contactorPosition(circuit: Circuit, at: Operating): string {
   const poles = partsOf(circuit.layout, 'contactor-pole');
   const coil = partsOf(circuit.layout, 'contactor-coil')[0];
   if (coil === undefined || poles.length === 0) return 'in';

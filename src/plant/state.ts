@@ -1,9 +1,7 @@
 import { type Anchors, anchorsOf } from './electrical/anchor.ts';
 import { type Drive, driveOf } from './electrical/drive.ts';
 import { elementOf } from './electrical/elements/impedance.ts';
-import { soundWindingOhms } from './electrical/elements/winding.ts';
 import type { Circuit } from './electrical/install.ts';
-import { type Machine, machineOf, type ShortedTurns } from './electrical/motor.ts';
 import { type Network, network, type Slot, slot } from './electrical/network.ts';
 import {
   atPowerUp,
@@ -13,7 +11,6 @@ import {
   operate,
   withoutModel,
 } from './electrical/operate.ts';
-import { windingOf } from './electrical/reduce.ts';
 import type { Layout } from './layout.ts';
 import { type OhmBench, ohmBench } from './meters/ohms.ts';
 import { takeReading } from './meters/reading.ts';
@@ -90,18 +87,15 @@ function benchOf(
   { anchors, net, ohmSlot, voltSlot }: Shared,
   forced: Mode | undefined,
 ): Bench & { drive(site: ReadingSite): Drive | undefined } {
-  const machine = machineIn(circuit);
-  const drives = new Map<string, Drive>();
+  const drives = new Map<string, { readonly drive: Drive | undefined }>();
   const ends = new Map<string, Operating>();
   const key = (site: ReadingSite): string =>
     `${circuit.faulted.command ?? site.calling} ${site.leads} ${site.cooled ?? false}`;
   const drive = (site: ReadingSite): Drive | undefined => {
-    if (machine === undefined) return undefined;
-    return remembered(drives, key(site), () => driveOf(circuit, machine, { ...site, net }));
+    return remembered(drives, key(site), () => ({ drive: driveOf(circuit, { ...site, net }) })).drive;
   };
   return {
     circuit,
-    machine,
     anchors,
     ohms: ohmBench(circuit, ohmSlot),
     voltSlot,
@@ -133,28 +127,4 @@ function memo<T>(make: () => T): () => T {
     made ??= { value: make() };
     return made.value;
   };
-}
-
-/** Ohms that stand for a broken winding: its current is then nothing, and no equation goes singular. */
-const BROKEN_OHMS = 1e7;
-
-/** The motor of an installation with what its faults do to the windings; undefined without a model. */
-export function machineIn(circuit: Circuit): Machine | undefined {
-  const { model } = circuit.context.input;
-  if (model === undefined) return undefined;
-  const main = circuit.faulted.parts[windingOf(circuit, 'winding-main')]!;
-  const start = circuit.faulted.parts[windingOf(circuit, 'winding-start')]!;
-  return machineOf(model, {
-    mainOhms: soundWindingOhms('winding-main', circuit.context) * model.hotFactor,
-    startOhms: soundWindingOhms('winding-start', circuit.context) * model.hotFactor,
-    mainSeries: main.open ? BROKEN_OHMS : main.seriesOhms,
-    startSeries: start.open ? BROKEN_OHMS : start.seriesOhms,
-    shorted: shortedTurns(circuit, 'main', main.scale) ?? shortedTurns(circuit, 'start', start.scale),
-  });
-}
-
-function shortedTurns(circuit: Circuit, winding: 'main' | 'start', scale: number): ShortedTurns | undefined {
-  if (scale >= 1) return undefined;
-  const spot = elementOf(circuit.context.input, `winding-${winding}`).turnShort ?? 0;
-  return { winding, share: Math.min(1, 1 - scale), spot };
 }

@@ -1,11 +1,11 @@
-import { impedanceOf, LINE_RADIANS } from '../../src/plant/electrical/elements/impedance.ts';
+import { impedanceOf } from '../../src/plant/electrical/elements/impedance.ts';
 import type { Circuit } from '../../src/plant/electrical/install.ts';
 import { conduction, endsOf } from '../../src/plant/electrical/install.ts';
+import { LINE_RADIANS } from '../../src/plant/electrical/line.ts';
 import type { Machine } from '../../src/plant/electrical/motor.ts';
 import { NODE_LEAK } from '../../src/plant/electrical/network.ts';
 import type { Operating } from '../../src/plant/electrical/operate.ts';
 import { partsOf } from '../../src/plant/layout.ts';
-import { machineIn } from '../../src/plant/state.ts';
 
 /**
  * A whole installation at one slip as a circuit-simulator deck: the slow, obvious second route.
@@ -24,7 +24,7 @@ export function deck(circuit: Circuit, at: Operating): string {
   }
   for (let node = 0; node < circuit.layout.size; node++)
     lines.push(`Rnode${node} ${name(node)} 0 ${1 / NODE_LEAK}`);
-  const machine = machineIn(circuit);
+  const { machine } = circuit;
   if (machine === undefined) throw new Error('the oracle needs a motor model');
   lines.push(...motorLines(circuit, machine, 1 - at.end.speed));
   lines.push('.ac lin 1 60 60', '.end');

@@ -4,7 +4,6 @@ import { partCurrent } from '../../src/plant/electrical/branch.ts';
 import { endsOf } from '../../src/plant/electrical/install.ts';
 import { torque } from '../../src/plant/electrical/motor.ts';
 import { setUp } from '../../src/plant/plant.ts';
-import { machineIn } from '../../src/plant/state.ts';
 import { type Mode, UNKNOWNS, type Unknowns } from '../../src/plant/types.ts';
 import type { Edit } from '../../src/schema/fault.ts';
 import type { Netlist } from '../../src/schema/netlist.ts';
@@ -207,7 +206,7 @@ describe('held at a slip', () => {
 /** Torque of given winding currents at standstill. */
 function torqueOf(which: '1.5HP' | '3HP', currents: Float64Array): number {
   const { circuit, at } = held(plantOf(which), { slip: 1, startIn: true });
-  const machine = machineIn(circuit);
+  const { machine } = circuit;
   if (machine === undefined) throw new Error('no motor model');
   return torque(machine, at.turning.fields, currents);
 }

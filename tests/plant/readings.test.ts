@@ -251,6 +251,15 @@ describe('what is seen and heard', () => {
     expect(said(state, 'contactor-position')).toBe(position);
   });
 
+  test('where there is no contactor there is nothing to look at', () => {
+    const got = faulted(small).read({
+      at: { look: 'box' },
+      predict: { rule: 'contactor-position' },
+      site: RUN,
+    });
+    expect(got).toEqual({ kind: 'none', reason: 'no-such-node' });
+  });
+
   test('contacts of the switch follow the call', () => {
     expect(said(faulted(small), 'contacts-made', RUN)).toBe('made');
     expect(said(faulted(small), 'contacts-made', IDLE)).toBe('apart');

@@ -1,5 +1,6 @@
 import type { Motor, MotorModel } from '../../schema/motor.ts';
 import type { LayoutPart } from '../layout.ts';
+import { LINE_RADIANS } from './line.ts';
 import { fields, machineOf, soundWindings, turnAt } from './motor.ts';
 
 /**
@@ -19,7 +20,6 @@ export type AnchorKind = 'yellow' | 'black' | 'red' | 'watts' | 'none';
 
 /** Amps below which a lead is not anchored. */
 const LEAST_AMPS = 0.5;
-const LINE_RADIANS = 2 * Math.PI * 60;
 
 type Row = Readonly<Record<'yellow' | 'black' | 'red' | 'watts', number | undefined>>;
 interface Point {

@@ -1,7 +1,7 @@
 import { partsOf } from '../layout.ts';
 import { admittance, type Circuit, endsOf } from './install.ts';
+import { windingIn } from './machine.ts';
 import type { Operating } from './operate.ts';
-import { windingOf } from './reduce.ts';
 
 /**
  * What flows in one part, once the volts of the nodes are known?
@@ -23,7 +23,7 @@ export function partCurrent(circuit: Circuit, at: Operating, part: number): Phas
   const [yRe, yIm] = admittance(circuit, part, at.reduced.position);
   const through = { re: re * yRe - im * yIm, im: re * yIm + im * yRe };
   if (kind !== 'winding-main' && kind !== 'winding-start') return through;
-  const place = part === windingOf(circuit, 'winding-main') ? 0 : 2;
+  const place = part === windingIn(circuit.layout, 'winding-main') ? 0 : 2;
   const { currents } = at.turning;
   return { re: through.re + currents[place]!, im: through.im + currents[place + 1]! };
 }

@@ -36,13 +36,15 @@ export interface SiteNet extends Pick<Position, 'calling' | 'leads'> {
   readonly net: Network;
 }
 
-export function driveOf(circuit: Circuit, machine: Machine, at: SiteNet): Drive {
-  const { faulted, context } = circuit;
+/** Undefined when the motor has no model: then nothing can be said of a run-up. */
+export function driveOf(circuit: Circuit, at: SiteNet): Drive | undefined {
+  const { faulted, context, machine } = circuit;
+  if (machine === undefined) return undefined;
   return {
     circuit,
     machine,
     control: startControlOf(circuit),
-    position: calledPosition(circuit, machine, at),
+    position: calledPosition(circuit, at),
     load: shaftLoad(circuit),
     breakaway: faulted.shaft.locked
       ? Infinity
@@ -59,26 +61,21 @@ export function shaftLoad({ faulted, context }: Circuit): number {
 }
 
 /** Everything that moves as it stands under power, with the contactor in if its coil has enough. */
-export function calledPosition(circuit: Circuit, machine: Machine | undefined, at: SiteNet): Position {
+export function calledPosition(circuit: Circuit, at: SiteNet): Position {
   const rest = atRest({ ...at, calling: circuit.faulted.command ?? at.calling });
-  return { ...rest, contactor: pullsIn(circuit, machine, { position: rest, net: at.net }) };
+  return { ...rest, contactor: pullsIn(circuit, rest, at.net) };
 }
 
 /** Scratch: the motor at standstill, before the contactor is decided. */
 const still = turning();
 
-function pullsIn(
-  circuit: Circuit,
-  machine: Machine | undefined,
-  at: { readonly position: Position; readonly net: Network },
-): boolean {
+function pullsIn(circuit: Circuit, rest: Position, net: Network): boolean {
   const coil = partsOf(circuit.layout, 'contactor-coil')[0];
   if (coil === undefined) return false;
   const { input } = circuit.context;
   const share = constant(elementOf(input, 'contactor-coil').pullInShare, 'contactor-coil', 'pullInShare');
-  const from = reduce(circuit, at.position, at.net);
-  if (machine === undefined) still.currents.fill(0);
-  else turn(machine, from, 1, still);
+  const from = reduce(circuit, rest, net);
+  turn(from, 1, still);
   return coilVolts(from, still, coil) >= share * input.motor.volts;
 }
 
@@ -101,7 +98,7 @@ export function startsIn(drive: Drive): boolean {
   const { control } = drive;
   if (control.kind !== 'sensing') return true;
   const out = reducedFor(drive, false);
-  turn(drive.machine, out, 1, drive.at);
+  turn(out, 1, drive.at);
   return sensedAmps(out, drive.at, control.senses) >= control.fireAmps;
 }
 
@@ -116,7 +113,7 @@ export function controlled(drive: Drive, speed: number, startIn: boolean): boole
 
 /** Torque left to accelerate at a speed, newton metres; leaves the currents in `drive.at`. */
 export function spareTorque(drive: Drive, speed: number, startIn: boolean): number {
-  turn(drive.machine, reducedFor(drive, startIn), 1 - speed, drive.at);
+  turn(reducedFor(drive, startIn), 1 - speed, drive.at);
   return drive.at.torque - loadTorque(drive.machine, speed, drive.load);
 }
 

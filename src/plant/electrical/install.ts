@@ -1,10 +1,11 @@
-import type { Conditions } from '../conditions.ts';
 import { type Layout, partsOf } from '../layout.ts';
-import type { PlantInput } from '../types.ts';
 import type { Faulted, PartCondition } from './edits.ts';
 import { type ElementContext, elementOf, impedanceOf } from './elements/impedance.ts';
 import { passiveImpedance } from './elements/passive.ts';
+import { machineIn } from './machine.ts';
+import type { Machine } from './motor.ts';
 import {
+  type Complex,
   clear,
   MOST_SIEMENS,
   MOST_SIEMENS_DC,
@@ -36,17 +37,14 @@ export interface Circuit {
   readonly apart: Float64Array;
   /** Volts of each source part. */
   readonly emf: Float64Array;
+  /** Conductance of a short. */
   readonly wire: number;
+  /** The motor with what its faults do to the windings; undefined without a model. */
+  readonly machine: Machine | undefined;
 }
 
-export function circuitOf(
-  layout: Layout,
-  faulted: Faulted,
-  input: PlantInput,
-  conditions: Conditions,
-): Circuit {
+export function circuitOf(layout: Layout, faulted: Faulted, context: ElementContext): Circuit {
   const count = layout.parts.length;
-  const context = { input, conditions };
   const room = new ArrayBuffer(40 * count);
   const row = (place: number): Float64Array => new Float64Array(room, 8 * place * count, count);
   const circuit: Circuit = {
@@ -58,7 +56,8 @@ export function circuitOf(
     dc: row(2),
     apart: row(3),
     emf: row(4),
-    wire: 1 / passiveImpedance(elementOf(input, 'wire'), 1).re,
+    wire: 1 / passiveImpedance(elementOf(context.input, 'wire'), 1).re,
+    machine: machineIn(layout, faulted, context),
   };
   for (let index = 0; index < count; index++) fill(circuit, index);
   legs(circuit);
@@ -71,10 +70,11 @@ function fill(circuit: Circuit, index: number): void {
   const { re, im, dc } = impedanceOf(part, condition, circuit.context);
   const series = re + condition.seriesOhms;
   const square = series * series + im * im;
-  if (Number.isFinite(square) && square > 0) {
-    const limit = Math.min(1, MOST_SIEMENS * Math.sqrt(square));
-    circuit.re[index] = (limit * series) / square;
-    circuit.im[index] = (-limit * im) / square;
+  if (square < 1 / MOST_SIEMENS ** 2) {
+    circuit.re[index] = MOST_SIEMENS;
+  } else if (Number.isFinite(square)) {
+    circuit.re[index] = series / square;
+    circuit.im[index] = -im / square;
   }
   circuit.dc[index] = Math.min(MOST_SIEMENS_DC, 1 / (dc + condition.seriesOhms));
   const open = elementOf(circuit.context.input, part.kind).open;
@@ -103,10 +103,10 @@ export function conduction(circuit: Circuit, index: number, position: Position):
 export function assembleLine(circuit: Circuit, position: Position, net: Network): void {
   clear(net, NODE_LEAK);
   for (let index = 0; index < circuit.re.length; index++) {
-    const [re, im] = admittance(circuit, index, position);
-    if (re !== 0 || im !== 0) stamp(net, endsOf(circuit, index), re, im);
+    const siemens = admittance(circuit, index, position);
+    if (siemens[0] !== 0 || siemens[1] !== 0) stamp(net, endsOf(circuit, index), siemens);
   }
-  stampLeaks(circuit, position, net);
+  stampLeaks(circuit, position, { net, most: MOST_SIEMENS });
 }
 
 /** Fills the node equations as an ohmmeter sees them; the supply is locked off, so sources are gone. */
@@ -114,22 +114,22 @@ export function assembleOhms(circuit: Circuit, position: Position, net: Network)
   clear(net, NODE_LEAK_DC);
   for (let index = 0; index < circuit.dc.length; index++) {
     const siemens = conductance(circuit, index, position);
-    if (siemens !== 0) stamp(net, endsOf(circuit, index), siemens, 0);
+    if (siemens !== 0) stamp(net, endsOf(circuit, index), [siemens, 0]);
   }
-  stampLeaks(circuit, position, net);
+  stampLeaks(circuit, position, { net, most: MOST_SIEMENS_DC });
 }
 
-function stampLeaks({ faulted }: Circuit, { leads }: Position, net: Network): void {
+function stampLeaks({ faulted }: Circuit, { leads }: Position, to: { net: Network; most: number }): void {
   for (const leak of faulted.leaks) {
     if (leak.untilSplit && leads === 'split') continue;
-    stamp(net, [leak.from, leak.to], 1 / leak.ohms, 0);
+    stamp(to.net, [leak.from, leak.to], [Math.min(to.most, 1 / leak.ohms), 0]);
   }
 }
 
-const NOTHING: readonly [number, number] = [0, 0];
+const NOTHING: Complex = [0, 0];
 
 /** Admittance of a part in a position, real and imaginary. */
-export function admittance(circuit: Circuit, index: number, position: Position): readonly [number, number] {
+export function admittance(circuit: Circuit, index: number, position: Position): Complex {
   switch (conduction(circuit, index, position)) {
     case 'none':
       return NOTHING;
@@ -165,6 +165,6 @@ export function pushSources(circuit: Circuit, position: Position, currents: Phas
   for (const part of partsOf(circuit.layout, 'source')) {
     if (conduction(circuit, part, position) !== 'made') continue;
     const emf = circuit.emf[part]!;
-    push(currents, endsOf(circuit, part), emf * circuit.re[part]!, emf * circuit.im[part]!);
+    push(currents, endsOf(circuit, part), [emf * circuit.re[part]!, emf * circuit.im[part]!]);
   }
 }

@@ -1,4 +1,5 @@
 import type { MotorModel } from '../../schema/motor.ts';
+import { LINE_RADIANS } from './line.ts';
 
 /**
  * What does a single-phase motor with a main and a start winding draw, and how hard does it turn?
@@ -43,7 +44,7 @@ export interface ShortedTurns {
 }
 
 /** Radians a second of a two-pole field at sixty hertz. */
-export const SYNCHRONOUS = 2 * Math.PI * 60;
+export const SYNCHRONOUS = LINE_RADIANS;
 /** Slip closer to synchronism than this is treated as this: the rotor branch is then open anyway. */
 const LEAST_SLIP = 1e-7;
 
@@ -179,21 +180,19 @@ function fillShorted(
   const local = 0.5 * leakage * k * (1 - k);
   const field = turns * turns * k;
   z[cell(hurt, hurt) + 1]! += 2 * local;
-  put(z, cell(hurt, BRIDGED), k * ohms + field * sumRe, leakage * k + local + field * sumIm);
-  put(z, cell(BRIDGED, hurt), k * ohms + field * sumRe, leakage * k + local + field * sumIm);
-  put(
-    z,
-    cell(BRIDGED, BRIDGED),
+  put(z, cell(hurt, BRIDGED), [k * ohms + field * sumRe, leakage * k + local + field * sumIm]);
+  put(z, cell(BRIDGED, hurt), [k * ohms + field * sumRe, leakage * k + local + field * sumIm]);
+  put(z, cell(BRIDGED, BRIDGED), [
     k * ohms + field * k * sumRe + spot,
     leakage * k * k + local + field * k * sumIm,
-  );
+  ]);
   const to = cell(1 - hurt, hurt);
   const back = cell(hurt, 1 - hurt);
-  put(z, cell(1 - hurt, BRIDGED), k * z[to]!, k * z[to + 1]!);
-  put(z, cell(BRIDGED, 1 - hurt), k * z[back]!, k * z[back + 1]!);
+  put(z, cell(1 - hurt, BRIDGED), [k * z[to]!, k * z[to + 1]!]);
+  put(z, cell(BRIDGED, 1 - hurt), [k * z[back]!, k * z[back + 1]!]);
 }
 
-function put(z: Float64Array, at: number, re: number, im: number): void {
+function put(z: Float64Array, at: number, [re, im]: readonly [number, number]): void {
   z[at] = re;
   z[at + 1] = im;
 }

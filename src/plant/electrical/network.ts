@@ -87,21 +87,21 @@ export function clear({ system }: Network, leak: number): void {
   for (let node = 0; node < system.size; node++) system.re[node * system.size + node] = leak;
 }
 
+/** A complex number: real and imaginary part. */
+export type Complex = readonly [re: number, im: number];
+
 /** Puts an admittance between two nodes; a negative number is the reference. */
-export function stamp({ system }: Network, ends: readonly [number, number], re: number, im: number): void {
-  const [from, to] = ends;
+export function stamp({ system }: Network, [from, to]: readonly [number, number], [re, im]: Complex): void {
+  if (from === to) return;
   const { size } = system;
-  if (from >= 0) add(system, from * size + from, re, im);
-  if (to >= 0) add(system, to * size + to, re, im);
-  if (from < 0 || to < 0 || from === to) {
-    if (from === to && from >= 0) add(system, from * size + from, -2 * re, -2 * im);
-    return;
-  }
-  add(system, from * size + to, -re, -im);
-  add(system, to * size + from, -re, -im);
+  if (from >= 0) add(system, from * size + from, [re, im]);
+  if (to >= 0) add(system, to * size + to, [re, im]);
+  if (from < 0 || to < 0) return;
+  add(system, from * size + to, [-re, -im]);
+  add(system, to * size + from, [-re, -im]);
 }
 
-function add(system: ComplexSystem, at: number, re: number, im: number): void {
+function add(system: ComplexSystem, at: number, [re, im]: Complex): void {
   system.re[at]! += re;
   system.im[at]! += im;
 }
@@ -115,9 +115,8 @@ export function nodeVolts(net: Network, currents: Phasors): void {
   solve(net.system, currents.re, currents.im);
 }
 
-/** Pushes a current in at one node and takes it out at the other. */
-export function push(currents: Phasors, ends: readonly [number, number], re: number, im = 0): void {
-  const [from, to] = ends;
+/** Takes a current out at the first node and pushes it in at the second. */
+export function push(currents: Phasors, [from, to]: readonly [number, number], [re, im]: Complex): void {
   if (to >= 0) {
     currents.re[to]! += re;
     currents.im[to]! += im;
@@ -126,4 +125,11 @@ export function push(currents: Phasors, ends: readonly [number, number], re: num
     currents.re[from]! -= re;
     currents.im[from]! -= im;
   }
+}
+
+/** Volts of one node over another; the reference is at zero. */
+export function difference(volts: Phasors, [from, to]: readonly [number, number]): Complex {
+  const re = (from < 0 ? 0 : volts.re[from]!) - (to < 0 ? 0 : volts.re[to]!);
+  const im = (from < 0 ? 0 : volts.im[from]!) - (to < 0 ? 0 : volts.im[to]!);
+  return [re, im];
 }

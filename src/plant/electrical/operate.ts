@@ -49,7 +49,7 @@ function endOf(drive: Drive, forced: Mode | undefined): RunEnd {
 function settle(drive: Drive, end: RunEnd): Omit<Operating, 'mode'> {
   const reduced = reducedFor(drive, end.startIn);
   const at = turning();
-  turn(drive.machine, reduced, 1 - end.speed, at);
+  turn(reduced, 1 - end.speed, at);
   return { end, reduced, turning: at, volts: voltsWhen(reduced, at) };
 }
 
@@ -61,7 +61,7 @@ export function atPowerUp(drive: Drive): Operating {
 
 /** An installation whose motor has no model: what is alive, and nothing about the motor itself. */
 export function withoutModel(circuit: Circuit, at: SiteNet): Operating {
-  const position = { ...calledPosition(circuit, undefined, at), relay: false };
+  const position = { ...calledPosition(circuit, at), relay: false };
   const reduced = reduce(circuit, position, at.net);
   return {
     mode: { starts: true, releases: true },

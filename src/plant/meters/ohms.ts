@@ -1,5 +1,6 @@
 import { assembleOhms, type Circuit, conductance } from '../electrical/install.ts';
 import {
+  difference,
   emptyProbe,
   inSlot,
   type Network,
@@ -80,7 +81,7 @@ function filled(
   keys.set(name, key);
   return inSlot(slot, key, (net) => {
     assembleOhms(circuit, position, net);
-    for (const node of at.tied.slice(1)) stamp(net, [at.tied[0]!, node], circuit.wire, 0);
+    for (const node of at.tied.slice(1)) stamp(net, [at.tied[0]!, node], [circuit.wire, 0]);
   });
 }
 
@@ -90,8 +91,7 @@ const restOf = ({ faulted }: Circuit, site: ReadingSite): Position =>
 /** One ampere through the meter: the volts are the ohms. */
 function resistance({ slot }: OhmBench, net: Network, ends: readonly [number, number]): number {
   const volts = emptyProbe(slot);
-  push(volts, ends, -1);
+  push(volts, ends, [-1, 0]);
   nodeVolts(net, volts);
-  const at = (node: number): number => (node < 0 ? 0 : volts.re[node]!);
-  return at(ends[0]) - at(ends[1]);
+  return difference(volts, ends)[0];
 }

@@ -106,7 +106,7 @@ function readAmps(bench: Bench, { at, site }: ReadingRequest): PlantReading {
   const parts = 'clamp' in at ? found(bench.circuit.layout.indexOf, at.clamp) : undefined;
   if (parts === undefined) return 'clamp' in at ? noSuchNode : notForThePlant;
   if (!site.powered) return dead;
-  if (bench.machine === undefined) return noModel;
+  if (bench.circuit.machine === undefined) return noModel;
   const reached = bench.operating(site);
   const amps = magnitude(clampedCurrent(bench.circuit, reached, parts));
   return value(amps * anchorFor(bench, reached, parts), regimeOf(bench.circuit, reached));
@@ -116,13 +116,13 @@ function readStartAmps(bench: Bench, { at, site }: ReadingRequest): PlantReading
   const parts = 'clamp' in at ? found(bench.circuit.layout.indexOf, at.clamp) : undefined;
   if (parts === undefined) return 'clamp' in at ? noSuchNode : notForThePlant;
   if (!site.powered) return dead;
-  if (bench.machine === undefined) return noModel;
+  if (bench.circuit.machine === undefined) return noModel;
   return value(magnitude(clampedCurrent(bench.circuit, bench.powerUp(site), parts)), 'saturated');
 }
 
 function readWatts(bench: Bench, { site }: ReadingRequest): PlantReading {
   if (!site.powered) return dead;
-  if (bench.machine === undefined) return noModel;
+  if (bench.circuit.machine === undefined) return noModel;
   const reached = bench.operating(site);
   const factor = reached.end.speed === 0 ? 1 : bench.anchors.factor('watts', shaftLoad(bench.circuit));
   return value(deliveredWatts(bench.circuit, reached) * factor, regimeOf(bench.circuit, reached));

@@ -2,8 +2,16 @@ import { nodeIm, nodeRe } from '../electrical/branch.ts';
 import { elementOf } from '../electrical/elements/impedance.ts';
 import { passiveImpedance } from '../electrical/elements/passive.ts';
 import { assembleLine, type Circuit } from '../electrical/install.ts';
-import type { Machine } from '../electrical/motor.ts';
-import { emptyProbe, inSlot, nodeVolts, type Phasors, push, type Slot } from '../electrical/network.ts';
+import {
+  type Complex,
+  difference,
+  emptyProbe,
+  inSlot,
+  nodeVolts,
+  type Phasors,
+  push,
+  type Slot,
+} from '../electrical/network.ts';
 import type { Operating } from '../electrical/operate.ts';
 import { turn, turning } from '../electrical/reduce.ts';
 
@@ -28,22 +36,21 @@ export function loadedVolts(bench: VoltBench, at: Operating, ends: readonly [num
 /** What a voltmeter needs of an installation; its network goes into a slot that others use as well. */
 export interface VoltBench {
   readonly circuit: Circuit;
-  readonly machine: Machine | undefined;
   readonly voltSlot: Slot;
 }
 
 /** Impedance of the network between two nodes, with the motor as it turns. */
 function impedanceBetween(
-  { circuit, machine, voltSlot }: VoltBench,
+  { circuit, voltSlot }: VoltBench,
   at: Operating,
   ends: readonly [number, number],
-): readonly [number, number] {
+): Complex {
   const { reduced } = at;
   const net = inSlot(voltSlot, reduced, (empty) => assembleLine(circuit, reduced.position, empty));
   const probe = emptyProbe(voltSlot);
-  push(probe, ends, -1);
+  push(probe, ends, [-1, 0]);
   nodeVolts(net, probe);
-  return machine === undefined ? difference(probe, ends) : withMotor(machine, at, { probe, ends });
+  return withMotor(at, probe, ends);
 }
 
 /** Scratch: how the windings answer to the probe. */
@@ -51,14 +58,10 @@ const answer = turning();
 const open = new Float64Array(4);
 
 /** The probe's volts with the motor joined on: the windings answer to it as to any source. */
-function withMotor(
-  machine: Machine,
-  { reduced, end }: Operating,
-  { probe, ends }: { readonly probe: Phasors; readonly ends: readonly [number, number] },
-): readonly [number, number] {
+function withMotor({ reduced, end }: Operating, probe: Phasors, ends: readonly [number, number]): Complex {
   [open[0], open[1]] = difference(probe, reduced.mainEnds);
   [open[2], open[3]] = difference(probe, reduced.startEnds);
-  turn(machine, { source: reduced.source, openVolts: open }, 1 - end.speed, answer);
+  turn({ circuit: reduced.circuit, source: reduced.source, openVolts: open }, 1 - end.speed, answer);
   const [re, im] = difference(probe, ends);
   const main = difference(reduced.perMain, ends);
   const start = difference(reduced.perStart, ends);
@@ -67,10 +70,4 @@ function withMotor(
     re + main[0] * currents[0]! - main[1] * currents[1]! + start[0] * currents[2]! - start[1] * currents[3]!,
     im + main[0] * currents[1]! + main[1] * currents[0]! + start[0] * currents[3]! + start[1] * currents[2]!,
   ];
-}
-
-function difference(volts: Phasors, [from, to]: readonly [number, number]): readonly [number, number] {
-  const re = (from < 0 ? 0 : volts.re[from]!) - (to < 0 ? 0 : volts.re[to]!);
-  const im = (from < 0 ? 0 : volts.im[from]!) - (to < 0 ? 0 : volts.im[to]!);
-  return [re, im];
 }

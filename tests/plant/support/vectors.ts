@@ -9,7 +9,6 @@ import { atRest, type Position } from '../../../src/plant/electrical/positions.t
 import { reduce, turn, turning, voltsWhen } from '../../../src/plant/electrical/reduce.ts';
 import { heldAt } from '../../../src/plant/electrical/run-up.ts';
 import { layOut } from '../../../src/plant/layout.ts';
-import { machineIn } from '../../../src/plant/state.ts';
 import type { PlantInput, Unknowns } from '../../../src/plant/types.ts';
 import type { Edit } from '../../../src/schema/fault.ts';
 import type { Element } from '../../../src/schema/netlist.ts';
@@ -36,7 +35,10 @@ export interface Hold {
 export function held(plant: PlantInput, hold: Hold): Held {
   const layout = layOut(plant.pieces);
   const faulted = applyEdits(layout, { edits: hold.edits ?? [], severity: hold.severity });
-  const circuit = circuitOf(layout, faulted, plant, conditionsOf(plant, spreads, hold.unknowns ?? {}));
+  const circuit = circuitOf(layout, faulted, {
+    input: plant,
+    conditions: conditionsOf(plant, spreads, hold.unknowns ?? {}),
+  });
   const position: Position = {
     ...atRest({ calling: true, leads: 'connected' }),
     contactor: true,
@@ -45,9 +47,7 @@ export function held(plant: PlantInput, hold: Hold): Held {
   };
   const reduced = reduce(circuit, position, network(layout.size));
   const at = turning();
-  const machine = machineIn(circuit);
-  if (machine === undefined) throw new Error('a held installation needs a motor model');
-  turn(machine, reduced, hold.slip, at);
+  turn(reduced, hold.slip, at);
   const end = heldAt(1 - hold.slip, hold.startIn);
   const operating: Operating = {
     mode: { starts: true, releases: !hold.startIn },
@@ -137,15 +137,12 @@ export interface RanUp extends Held {
 
 export function runUp(plant: PlantInput, edits: readonly Edit[] = [], severity?: number): RanUp {
   const layout = layOut(plant.pieces);
-  const circuit = circuitOf(
-    layout,
-    applyEdits(layout, { edits, severity }),
-    plant,
-    conditionsOf(plant, spreads, {}),
-  );
-  const machine = machineIn(circuit);
-  if (machine === undefined) throw new Error('a run-up needs a motor model');
-  const drive = driveOf(circuit, machine, { calling: true, leads: 'connected', net: network(layout.size) });
+  const circuit = circuitOf(layout, applyEdits(layout, { edits, severity }), {
+    input: plant,
+    conditions: conditionsOf(plant, spreads, {}),
+  });
+  const drive = driveOf(circuit, { calling: true, leads: 'connected', net: network(layout.size) });
+  if (drive === undefined) throw new Error('a run-up needs a motor model');
   return { drive, ...probesOf(circuit, operate(drive)) };
 }
 

@@ -1,15 +1,13 @@
-import type { Element } from '../../../schema/netlist.ts';
 import type { PlantInput } from '../../types.ts';
-import { type ElementContext, type Impedance, LINE_RADIANS } from './impedance.ts';
+import { LINE_RADIANS } from '../line.ts';
+import type { ElementContext, Impedance, Standing } from './impedance.ts';
 
 /**
  * A capacitor with its equivalent series resistance as a share of its reactance. An ohmmeter that
  * has charged it sees nothing.
  */
 export function capacitorImpedance(
-  kind: 'capacitor-start' | 'capacitor-run',
-  scale: number,
-  element: Element,
+  { kind, element, scale }: Standing<'capacitor-start' | 'capacitor-run'>,
   context: ElementContext,
 ): Impedance {
   const farads = capacitanceOf(kind, scale, context);

@@ -25,28 +25,33 @@ export interface ElementContext {
   readonly conditions: Conditions;
 }
 
-/** Part of a sixty-hertz plant: radians a second of the line. */
-export const LINE_RADIANS = 2 * Math.PI * 60;
+/** A part as an element sees it: its constants, and the factor that a fault puts on its value. */
+export interface Standing<Kind extends LayoutPart['kind'] = LayoutPart['kind']> {
+  readonly kind: Kind;
+  readonly element: Element;
+  readonly scale: number;
+}
 
 /** Healthy or scaled impedance of a part; opening, shorting and series resistance come on top. */
-export function impedanceOf(part: LayoutPart, condition: PartCondition, context: ElementContext): Impedance {
-  const element = elementOf(context.input, part.kind);
-  switch (part.kind) {
+export function impedanceOf(part: LayoutPart, { scale }: PartCondition, context: ElementContext): Impedance {
+  const { kind } = part;
+  const element = elementOf(context.input, kind);
+  switch (kind) {
     case 'capacitor-start':
     case 'capacitor-run':
-      return capacitorImpedance(part.kind, condition.scale, element, context);
+      return capacitorImpedance({ kind, element, scale }, context);
     case 'conductor-buried':
     case 'conductor-drop':
-      return conductorImpedance(part.kind, condition.scale, context);
+      return conductorImpedance(kind, scale, context);
     case 'winding-main':
     case 'winding-start':
-      return windingImpedance(part.kind, condition.scale, element, context);
+      return windingImpedance({ kind, element, scale }, context);
     case 'insulation':
-      return passiveImpedance(element, condition.scale * context.conditions.insulation);
+      return passiveImpedance(element, scale * context.conditions.insulation);
     case 'source':
-      return { ...passiveImpedance(element, condition.scale), dc: Infinity };
+      return { ...passiveImpedance(element, scale), dc: Infinity };
     default:
-      return passiveImpedance(element, condition.scale);
+      return passiveImpedance(element, scale);
   }
 }
 

@@ -1,20 +1,16 @@
-import type { Element } from '../../../schema/netlist.ts';
 import type { Range } from '../../../units/units.ts';
 import type { PlantInput } from '../../types.ts';
-import type { ElementContext, Impedance } from './impedance.ts';
+import type { ElementContext, Impedance, Standing } from './impedance.ts';
+
+type Winding = 'winding-main' | 'winding-start';
 
 /**
  * A winding as one part: to an ohmmeter its cold ohms. At line frequency a modelled motor is a port
  * and has no part of its own; a row without a model is taken as the plain resistance that draws its
  * printed full-load amps, good enough for which nodes are alive.
  */
-export function windingImpedance(
-  kind: 'winding-main' | 'winding-start',
-  scale: number,
-  element: Element,
-  context: ElementContext,
-): Impedance {
-  const dc = windingOhms(kind, scale, element, context);
+export function windingImpedance(winding: Standing<Winding>, context: ElementContext): Impedance {
+  const dc = windingOhms(winding, context);
   const { model, motor } = context.input;
   const amps = motor.fullLoad?.amps ?? motor.serviceFactorLoad?.amps;
   if (model !== undefined || amps === undefined) return { re: Infinity, im: 0, dc };
@@ -27,12 +23,7 @@ export function windingImpedance(
  * What a cold winding shows an ohmmeter. `scale` is the share of its turns that still work: the rest
  * is bridged by the touching spot, so the reading falls by nearly their share.
  */
-function windingOhms(
-  kind: 'winding-main' | 'winding-start',
-  scale: number,
-  element: Element,
-  context: ElementContext,
-): number {
+function windingOhms({ kind, element, scale }: Standing<Winding>, context: ElementContext): number {
   const whole = soundWindingOhms(kind, context);
   const shorted = Math.min(1, Math.max(0, 1 - scale));
   if (shorted === 0) return whole;
@@ -46,7 +37,7 @@ function windingOhms(
  *
  * @throws when the motor's row has neither a model nor windings: no reading could be worked out
  */
-export function soundWindingOhms(kind: 'winding-main' | 'winding-start', context: ElementContext): number {
+export function soundWindingOhms(kind: Winding, context: ElementContext): number {
   const { input, conditions } = context;
   return kind === 'winding-main'
     ? nominalMain(input) * conditions.mainOhms
