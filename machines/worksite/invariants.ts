@@ -41,18 +41,14 @@ const isInside = (check: Check, work: Work) =>
   check.site.supply !== 'live' &&
   (check.site.supply === 'locked' || has(check, work, 'prove-dead') || has(check, work, 'bleed'));
 
-/** Places in the text of the record, whatever the rules make of it. */
-const placesIn = (check: Check, { leadsAt }: Work) =>
-  ALL.filter((place) => {
-    const text = JSON.stringify(check.at);
-    const isLeadEnd = place === leadsAt && text.includes('"lead.');
-    return (
-      text.includes(`"${place}.`) ||
-      text.includes(`"look":"${place}"`) ||
-      check.site.place === place ||
-      isLeadEnd
-    );
-  });
+/** Every place that the record names, whatever the rules make of it. */
+const placesIn = (check: Check, { leadsAt }: Work) => {
+  const ends = 'look' in check.at ? [`${check.at.look}.`] : Object.values(check.at).flat();
+  const isAt = (place: string) => ends.some((end) => end.startsWith(`${place}.`));
+  return ALL.filter(
+    (place) => place === check.site.place || isAt(place) || (place === leadsAt && isAt('lead')),
+  );
+};
 
 const isDead = (check: Check, work: Work) =>
   work.site.supply === 'locked' &&
@@ -171,8 +167,9 @@ export const CHECK_INVARIANTS: readonly CheckInvariant[] = [
   {
     name: 'readings-only-in-the-state-they-mean',
     sentence: 'A reading is asked for only with the supply and the leads as it needs them.',
-    holds: ({ site: { supply, leads } }, { site }) =>
-      (supply === 'any' || supply === site.supply) && (leads === 'any' || leads === site.leads),
+    holds: ({ predict, site: { supply, leads } }, { site }) =>
+      'sumTest' in predict ||
+      ((supply === 'any' || supply === site.supply) && (leads === 'any' || leads === site.leads)),
   },
   {
     name: 'parts-are-exchanged-dead',

@@ -62,13 +62,23 @@ export function hasInterlock(check: Check, { interlocks }: WorkPlace, wanted: In
  * Every place where a probe or a hand goes. A bare motor lead is at the place where leads are lifted;
  * split leads also have an end at the well.
  */
-export function touchedPlaces(check: Check, { leadsAt }: WorkPlace): Place[] {
+export function touchedPlaces(check: Check, { leadsAt }: WorkPlace): readonly Place[] {
+  const known = TOUCHED[leadsAt].get(check);
+  if (known !== undefined) return known;
   const names = namesIn(check).map((name) => name.split('.')[0]);
   if (names.includes('lead')) names.push(leadsAt);
   if (check.site.leads === 'split') names.push('well');
   if (check.site.place !== undefined) names.push(check.site.place);
-  return PLACES.filter((place) => names.includes(place));
+  const places = PLACES.filter((place) => names.includes(place));
+  TOUCHED[leadsAt].set(check, places);
+  return places;
 }
+
+/** Worked out once a record: every permission asks for it. */
+const TOUCHED = {
+  box: new WeakMap<Check, readonly Place[]>(),
+  switch: new WeakMap<Check, readonly Place[]>(),
+};
 
 function namesIn({ at }: Check): readonly string[] {
   if ('between' in at) return [...at.between, ...(at.tie ?? [])];

@@ -222,6 +222,9 @@ export function whoFor({ who, whoUnlocked }: SiteStep, site: SiteFacts): Person 
  * to covers and proofs.
  */
 export function permitsStep(id: SiteStepId, place: Place, work: Work): boolean {
-  const rule: SiteStep = SITE_STEPS[id];
-  return !work.site.stopped && somebodyMay(work, whoFor(rule, work.site)) && rule.may(work, place);
+  return mayDo(SITE_STEPS[id], place, work);
+}
+
+export function mayDo(step: SiteStep, place: Place, work: Work): boolean {
+  return !work.site.stopped && somebodyMay(work, whoFor(step, work.site)) && step.may(work, place);
 }
