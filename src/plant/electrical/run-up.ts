@@ -25,7 +25,10 @@ export interface RunEnd {
 const STEP = 0.01;
 const MOST_STEPS = 600;
 const MOST_CHANGES = 60;
-const HALVINGS = 32;
+const MOST_TRIES = 40;
+/** Speeds closer than this are one, and torques smaller than this are none. */
+const SAME_SPEED = 1e-12;
+const LEAST_TORQUE = 1e-11;
 
 interface Walk {
   speed: number;
@@ -82,16 +85,29 @@ function changed(drive: Drive, walk: Walk): boolean {
   return true;
 }
 
-/** Speed between two where torque meets load; leaves the currents there in `drive.at`. */
+/**
+ * Speed between two where torque meets load; leaves the currents there in `drive.at`.
+ *
+ * @source method: false position with the Illinois halving of the end that does not move
+ */
 function meet(drive: Drive, between: { one: number; other: number }, startIn: boolean): number {
   let { one, other } = between;
-  const sign = Math.sign(spareTorque(drive, one, startIn));
-  for (let n = 0; n < HALVINGS; n++) {
-    const middle = (one + other) / 2;
-    if (Math.sign(spareTorque(drive, middle, startIn)) === sign) one = middle;
-    else other = middle;
+  let below = spareTorque(drive, one, startIn);
+  let above = spareTorque(drive, other, startIn);
+  if (below * above > 0) return other;
+  let speed = other;
+  for (let n = 0; n < MOST_TRIES && Math.abs(other - one) > SAME_SPEED; n++) {
+    speed = below === above ? (one + other) / 2 : (one * above - other * below) / (above - below);
+    const middle = spareTorque(drive, speed, startIn);
+    if (Math.abs(middle) < LEAST_TORQUE) break;
+    if (Math.sign(middle) === Math.sign(above)) below /= 2;
+    else {
+      one = other;
+      below = above;
+    }
+    other = speed;
+    above = middle;
   }
-  const speed = (one + other) / 2;
   spareTorque(drive, speed, startIn);
   return speed;
 }
