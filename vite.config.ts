@@ -104,6 +104,7 @@ export default defineConfig({
         test: {
           name: 'journeys',
           environment: 'node',
+          globalSetup: [at('./tests/journeys/build.ts')],
           include: ['tests/journeys/**/*.test.ts'],
           testTimeout: 180_000,
           hookTimeout: 180_000,

@@ -1,6 +1,7 @@
 import { StrictMode, Suspense } from 'react';
 import { createRoot } from 'react-dom/client';
 import { openStore } from '../records/store.ts';
+import './styles/tokens.css';
 import { App } from './App.tsx';
 import { trackPresence } from './hooks/presence.ts';
 import { useUpdate } from './hooks/use-update.ts';

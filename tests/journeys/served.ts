@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 import { preview } from 'vite';
 import { ARGS, chromiumPath } from '../browser.mjs';
+import { BUILT } from './build.ts';
 
 /** The built app behind a local address, and a browser to walk it with. */
 export interface Served {
@@ -16,7 +17,7 @@ export interface Served {
 
 export async function serve(): Promise<Served> {
   const configFile = fileURLToPath(new URL('../../vite.config.ts', import.meta.url));
-  const server = await preview({ configFile, preview: { host: '127.0.0.1', port: 0 }, logLevel: 'error' });
+  const server = await preview({ configFile, build: { outDir: BUILT }, preview: { host: '127.0.0.1', port: 0 }, logLevel: 'error' });
   const address = server.resolvedUrls?.local[0];
   if (address === undefined)
     throw new Error('journeys: the preview server has no address; run npm run build first');

@@ -31,5 +31,5 @@ function oddWords(texts: Texts, judged: JudgedReading): string {
 function byWords(texts: Texts, judged: JudgedReading): string {
   const { by, reading } = judged;
   if (by === undefined || !('value' in reading)) return '';
-  return texts.say('judged-by', { amount: amountWords(texts, by, reading.value[1]) });
+  return texts.say('judged-by', { amount: amountWords(by, reading.value[1]) });
 }

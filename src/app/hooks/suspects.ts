@@ -48,11 +48,6 @@ export function leadersOf(view: CallView): readonly Suspect[] {
     .slice(0, LEADERS);
 }
 
-/** Whole "in 100", the only way a probability is shown; 0 stands for under 1. */
-export function inHundred(probability: number): number {
-  return Math.round(probability * 100);
-}
-
 /** The faults that a bracket holds because they cannot be told apart from here. */
 export function cannotBeToldApart(view: CallView): readonly string[] {
   const { next } = view;

@@ -18,24 +18,29 @@ export interface CheckStep {
 export type Step = Exclude<NextStep, { kind: 'check' }> | CheckStep;
 
 /**
- * The step to show now.
+ * The step to show now; nothing while the engine works, because the old step may no longer be permitted.
  *
  * A reading set that was begun stays on screen until its last box is filled, even though the engine
  * may want something else after the first: the probes are in the hand. It is let go at once when the
- * site changes, because then its instruction may no longer be permitted.
+ * site changes.
  */
 export function useStep(open: OpenCase): Step | undefined {
   const { catalog } = useServices();
-  const { view, state } = open;
+  const { view, state, waiting } = open;
   const [held, setHeld] = useState<{ step: CheckStep; site: string }>();
   const site = view === undefined ? '' : JSON.stringify(view.site);
-  const isBegun =
-    held !== undefined && held.site === site && state !== undefined && isUnfinished(held.step, state);
   const now = useMemo(() => (view === undefined ? undefined : stepOf(catalog, view)), [catalog, view]);
+  const filled =
+    held === undefined || state === undefined || held.site !== site ? undefined : filledOf(held.step, state);
+  const isBegun =
+    held !== undefined && filled !== undefined && filled > 0 && filled < held.step.checks.length;
   useEffect(() => {
-    if (!isBegun && now?.kind === 'check' && now.checks.length > 1) setHeld({ step: now, site });
-  }, [isBegun, now, site]);
-  return isBegun ? held.step : now;
+    if (!isBegun && !waiting)
+      setHeld(now?.kind === 'check' && now.checks.length > 1 ? { step: now, site } : undefined);
+  }, [isBegun, waiting, now, site]);
+  if (isBegun) return held.step;
+  if (!waiting) return now;
+  return held !== undefined && filled === 0 ? held.step : undefined;
 }
 
 function stepOf(catalog: Catalog, view: CallView): Step {
@@ -51,8 +56,6 @@ function stepOf(catalog: Catalog, view: CallView): Step {
   };
 }
 
-/** Some boxes filled and some not. */
-function isUnfinished(step: CheckStep, state: NonNullable<OpenCase['state']>): boolean {
-  const filled = step.checks.filter((check) => answerOf(state, check, false) !== undefined);
-  return filled.length > 0 && filled.length < step.checks.length;
+function filledOf(step: CheckStep, state: NonNullable<OpenCase['state']>): number {
+  return step.checks.filter((check) => answerOf(state, check, false) !== undefined).length;
 }

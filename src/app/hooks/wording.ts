@@ -1,7 +1,7 @@
 import type { ExpectedWindow, WindowPart } from '../../diagnosis/types.ts';
 import type { Reading } from '../../schema/case.ts';
 import type { TrailLine } from '../../schema/case-state.ts';
-import { UNITS } from '../../units/units.ts';
+import { formatIn, formatRange, formatReading } from '../format/amount.ts';
 import type { Texts } from '../words/texts.ts';
 
 /**
@@ -9,7 +9,7 @@ import type { Texts } from '../words/texts.ts';
  * out is rounded here and nowhere else.
  */
 export function readingWords(texts: Texts, check: string, reading: Reading): string {
-  if ('value' in reading) return `${reading.value[0]} ${texts.name('units', reading.value[1])}`;
+  if ('value' in reading) return formatReading(...reading.value).text;
   if ('open' in reading) return texts.name('outcomes', 'open');
   if ('unstable' in reading) return texts.name('outcomes', 'unstable');
   if ('answer' in reading) return texts.answer(check, reading.answer);
@@ -21,30 +21,28 @@ export function windowWords(texts: Texts, window: ExpectedWindow): string {
   if (window.kind === 'open') return texts.name('outcomes', 'open');
   if (window.kind === 'answer') return texts.answer(window.check, window.answer ?? '');
   if (window.kind === 'unknown') return '';
-  const { unit = '' } = window;
   const mark = window.fromMemory ? ' ◇' : '';
-  return `${endsWords(texts, window)} ${texts.name('units', unit)}${mark}`;
+  return `${endsWords(texts, window)}${mark}`;
 }
 
-function endsWords(texts: Texts, { low, high, unit = '' }: ExpectedWindow): string {
-  if (high === undefined) return texts.say('window-over', { low: figureWords(low ?? 0, unit) });
-  if (low === undefined || low === 0) return texts.say('window-under', { high: figureWords(high, unit) });
-  return `${figureWords(low, unit)}–${figureWords(high, unit)}`;
+function endsWords(texts: Texts, window: ExpectedWindow): string {
+  const { low, high, sign } = shownRange(window);
+  if (high === undefined) return `${texts.say('window-over', { low: low ?? '0' })} ${sign}`;
+  if (low === undefined) return `${texts.say('window-under', { high })} ${sign}`;
+  return `${low}–${high} ${sign}`;
+}
+
+/** The ends as printed; a low end of nothing is no end. */
+export function shownRange({ low, high, unit = '' }: ExpectedWindow) {
+  return formatRange(
+    { ...(low === undefined || low === 0 ? {} : { low }), ...(high === undefined ? {} : { high }) },
+    unit,
+  );
 }
 
 /** An SI amount in a unit: "0.85 Ω". */
-export function amountWords(texts: Texts, value: number, unit: string): string {
-  return `${figureWords(value, unit)} ${texts.name('units', unit)}`;
-}
-
-const FACTORS: Readonly<Record<string, { readonly factor: number }>> = UNITS;
-
-/** Two figures after the point below 1, one below 100, none above: what a field meter can show. */
-export function figureWords(value: number, unit: string): string {
-  const shown = value / (FACTORS[unit]?.factor ?? 1);
-  const size = Math.abs(shown);
-  if (size >= 100) return shown.toFixed(0);
-  return String(Number(shown.toFixed(size < 1 ? 2 : 1)));
+export function amountWords(value: number, unit: string): string {
+  return formatIn(value, unit).text;
 }
 
 /** What a window is made of: "motor table 1.9 to 2.3 Ω ◇, cable 0.75 to 0.89 Ω, meter error −0.3 to 0.3 Ω". */
@@ -54,11 +52,9 @@ export function partsWords(texts: Texts, window: ExpectedWindow): string {
 
 function partWords(texts: Texts, part: WindowPart, unit: string): string {
   const isMemory = part.from.some((one) => one.mark === 'memory');
-  const text = texts.say('made-of', {
-    name: texts.name('window-parts', part.name),
-    low: figureWords(part.low, unit),
-    high: amountWords(texts, part.high, unit),
-  });
+  const name = texts.name('window-parts', part.name);
+  const [low, high] = [formatIn(part.low, unit), formatIn(part.high, unit)];
+  const text = texts.say('made-of', { name, low: low.figure, high: high.text });
   return isMemory ? `${text} ◇` : text;
 }
 
@@ -93,10 +89,4 @@ export function trailWords(texts: Texts, line: TrailLine): string {
       return never;
     }
   }
-}
-
-/** Day and time as the language writes them; empty where no clock was stored. */
-export function dayAndTime(language: string, at: string | undefined): string {
-  if (at === undefined) return '';
-  return new Intl.DateTimeFormat(language, { dateStyle: 'medium', timeStyle: 'short' }).format(new Date(at));
 }

@@ -1,5 +1,5 @@
+import { Key } from '../parts/key.tsx';
 import { useTexts } from '../words/use-texts.tsx';
-import { Key } from './plain/key.tsx';
 
 interface AnswerKeysProps {
   readonly check: string;

@@ -1,9 +1,9 @@
 import { optionFact, optionName } from '../hooks/installation-options.ts';
 import { useServices } from '../hooks/services.tsx';
 import type { OpenCase } from '../hooks/use-case.ts';
+import { Key } from '../parts/key.tsx';
 import { useTexts } from '../words/use-texts.tsx';
 import { Frame } from './frame.tsx';
-import { Key } from './plain/key.tsx';
 import { SiteStrip } from './site-strip.tsx';
 import { StepMenu } from './step-menu.tsx';
 import type { To } from './step-screen.tsx';

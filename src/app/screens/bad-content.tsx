@@ -1,8 +1,8 @@
 import type { Problem } from '../../catalog/catalog.ts';
 import type { CaseStore } from '../../records/store.ts';
 import { saveAll } from '../hooks/case-files.ts';
+import { Key } from '../parts/key.tsx';
 import { FAILURE } from '../words/failure.ts';
-import { Key } from './plain/key.tsx';
 
 /**
  * The content failed its check: no engine, no words. What the person still needs stands here: that

@@ -1,12 +1,12 @@
 import { useState } from 'react';
 import type { CaseSummary } from '../../records/summary.ts';
+import { formatDayAndTime } from '../format/time.ts';
 import type { Route } from '../hooks/route.ts';
 import { useServices } from '../hooks/services.tsx';
 import { CLOSED } from '../hooks/visit-facts.ts';
-import { dayAndTime } from '../hooks/wording.ts';
+import { HoldKey } from '../parts/hold-key.tsx';
+import { Key } from '../parts/key.tsx';
 import { useTexts } from '../words/use-texts.tsx';
-import { HoldKey } from './plain/hold-key.tsx';
-import { Key } from './plain/key.tsx';
 import { SaveKey } from './save-key.tsx';
 
 interface RowProps {
@@ -27,7 +27,7 @@ export function CaseRow({ line, go, onGone }: RowProps) {
         <Key onPress={() => go({ screen: 'step', case: line.case, about: [] })}>
           <strong>{line.site ?? say('no-name')}</strong>
           <span className="second-voice">
-            {[dayAndTime(language, line.lastAt), count, state].filter((one) => one !== '').join(' · ')}
+            {[formatDayAndTime(language, line.lastAt), count, state].filter((one) => one !== '').join(' · ')}
           </span>
         </Key>
         <Key small pressed={more} onPress={() => setMore(!more)}>

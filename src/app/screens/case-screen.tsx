@@ -20,7 +20,7 @@ interface CaseProps {
 
 /** A case on screen; said to be busy while the engine looks at what was just told. */
 export function CaseScreen({ route, go }: CaseProps) {
-  const open = useCase(route.case);
+  const open = useCase(route.case, route.screen === 'seen' || route.screen === 'known');
   return (
     <div className="case" aria-busy={open.waiting}>
       <Screen open={open} route={route} go={go} />
@@ -39,7 +39,7 @@ function Screen({ open, route, go }: CaseProps & { open: OpenCase }) {
   if (open.events.length === 0) return <NoAdvice open={open} title={say('not-found')} />;
   if (open.problem !== undefined && route.screen !== 'report')
     return <NoAdvice open={open} title={say('no-advice')} />;
-  if (open.view === undefined && route.screen !== 'seen') {
+  if (open.view === undefined && route.screen !== 'seen' && route.screen !== 'known') {
     return <Frame name="waiting" strip={<SiteStrip open={open} />} title={say('working')} />;
   }
   if (open.view?.next.kind === 'stopped') return <StepScreen open={open} to={to} />;

@@ -1,10 +1,10 @@
 import type { Route } from '../hooks/route.ts';
 import { useCases } from '../hooks/use-cases.ts';
+import { Key } from '../parts/key.tsx';
 import { useLanguages, useTexts } from '../words/use-texts.tsx';
 import { CaseRow } from './case-row.tsx';
 import { Frame } from './frame.tsx';
 import { ImportKey } from './import-key.tsx';
-import { Key } from './plain/key.tsx';
 
 interface CasesProps {
   /** Changes over to a newer version; absent where there is none. */

@@ -12,7 +12,12 @@ export function CheckPicture({ open, check }: { open: OpenCase; check: string })
   const box = boxOf(catalog, open.state?.installation);
   const { points = [], name } = texts.check(check);
   const place = record?.site.place;
-  const drawn = record !== undefined && box !== undefined && open.view !== undefined && place !== undefined && !('look' in record.at);
+  const drawn =
+    record !== undefined &&
+    box !== undefined &&
+    open.view !== undefined &&
+    place !== undefined &&
+    !('look' in record.at);
   return (
     <>
       {drawn && (

@@ -1,7 +1,7 @@
 import type { EvidenceLine } from '../../diagnosis/types.ts';
 import { readingWords, windowWords } from '../hooks/wording.ts';
+import { OutcomeSign } from '../parts/outcome-sign.tsx';
 import { useTexts } from '../words/use-texts.tsx';
-import { OutcomeSign } from './plain/outcome-sign.tsx';
 
 /** What was read against what was expected, heaviest first, each with what it put out of the running. */
 export function EvidenceTable({ evidence }: { evidence: readonly EvidenceLine[] }) {

@@ -1,9 +1,9 @@
 import type { EventDraft } from '../../records/recorded.ts';
 import { useServices } from '../hooks/services.tsx';
 import type { OpenCase } from '../hooks/use-case.ts';
+import { Key } from '../parts/key.tsx';
 import { useTexts } from '../words/use-texts.tsx';
 import { Frame } from './frame.tsx';
-import { Key } from './plain/key.tsx';
 import { SiteStrip } from './site-strip.tsx';
 
 /** The three answers that open a call; each is stored when it is tapped. */

@@ -5,6 +5,8 @@ import './screens.css';
 interface FrameProps {
   /** Changes when the screen is another one: then the page starts at its top again. */
   readonly name: string;
+  /** The check that is asked now. */
+  readonly check?: string;
   /** Absent only where no case is open. */
   readonly strip?: ReactNode;
   readonly title: string;
@@ -26,10 +28,16 @@ interface FrameProps {
 
 /** Every screen: strip on top, work and answer in the middle, keys under the thumb. */
 export function Frame(props: FrameProps) {
-  const { name, strip, title, beside, lead, work, answer, first = 'work', keys, hands } = props;
+  const { name, check, strip, title, beside, lead, work, answer, first = 'work', keys, hands } = props;
   useFreshScreen(name);
   return (
-    <div className="frame" data-screen={name} data-first={first} data-wide={work !== undefined && 'two'}>
+    <div
+      className="frame"
+      data-screen={name}
+      data-check={check}
+      data-first={first}
+      data-wide={work !== undefined && 'two'}
+    >
       {strip}
       <main className="frame-main">
         <header className="frame-head">

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { useSpeech } from '../hooks/use-speech.ts';
+import { Key } from '../parts/key.tsx';
 import { useTexts } from '../words/use-texts.tsx';
-import { Key } from './plain/key.tsx';
 
 interface HowProps {
   readonly lines: readonly string[];

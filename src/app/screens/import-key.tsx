@@ -1,8 +1,8 @@
 import { useRef, useState } from 'react';
 import { type Imported, openCaseFile } from '../hooks/case-files.ts';
 import { useServices } from '../hooks/services.tsx';
+import { Key } from '../parts/key.tsx';
 import { useTexts } from '../words/use-texts.tsx';
-import { Key } from './plain/key.tsx';
 
 /** Opens a case file and joins it to what is kept: nothing here is ever replaced. */
 export function ImportKey({ onTaken }: { onTaken(): void }) {

@@ -1,7 +1,7 @@
 import type { ExpectedWindow, JudgedReading } from '../../diagnosis/types.ts';
 import { readingWords, windowWords } from '../hooks/wording.ts';
+import { OutcomeSign } from '../parts/outcome-sign.tsx';
 import { useTexts } from '../words/use-texts.tsx';
-import { OutcomeSign } from './plain/outcome-sign.tsx';
 
 interface RowProps {
   readonly judged: JudgedReading;

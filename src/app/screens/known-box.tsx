@@ -2,8 +2,8 @@ import { boxesOf, fact, familiesOf, familyFact } from '../hooks/installation-fac
 import { factWithRow } from '../hooks/motor-rows.ts';
 import { useServices } from '../hooks/services.tsx';
 import type { OpenCase } from '../hooks/use-case.ts';
+import { Key } from '../parts/key.tsx';
 import { useTexts } from '../words/use-texts.tsx';
-import { Key } from './plain/key.tsx';
 
 /** The family first, then the kind, where a family has several. */
 export function BoxQuestion({ open }: { open: OpenCase }) {

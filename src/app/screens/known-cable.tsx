@@ -3,8 +3,8 @@ import { inUnit } from '../../units/units.ts';
 import { conductorsOf, fact } from '../hooks/installation-facts.ts';
 import { useServices } from '../hooks/services.tsx';
 import type { OpenCase } from '../hooks/use-case.ts';
+import { Key } from '../parts/key.tsx';
 import { useTexts } from '../words/use-texts.tsx';
-import { Key } from './plain/key.tsx';
 
 interface CableProps {
   readonly open: OpenCase;

@@ -1,8 +1,8 @@
 import { instrumentsOf } from '../hooks/installation-facts.ts';
 import { useServices } from '../hooks/services.tsx';
 import type { OpenCase } from '../hooks/use-case.ts';
+import { Key } from '../parts/key.tsx';
 import { useTexts } from '../words/use-texts.tsx';
-import { Key } from './plain/key.tsx';
 
 const METERS = ['ordinary', 'bench'] as const;
 

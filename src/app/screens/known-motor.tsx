@@ -5,8 +5,8 @@ import { motorName } from '../hooks/installation-options.ts';
 import { factWithRow, motorRows } from '../hooks/motor-rows.ts';
 import { useServices } from '../hooks/services.tsx';
 import type { OpenCase } from '../hooks/use-case.ts';
+import { Key } from '../parts/key.tsx';
 import { useTexts } from '../words/use-texts.tsx';
-import { Key } from './plain/key.tsx';
 
 const LEADS = ['2-wire', '3-wire'] as const;
 

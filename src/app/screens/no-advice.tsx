@@ -1,10 +1,10 @@
 import type { OpenCase } from '../hooks/use-case.ts';
 import { useRoute } from '../hooks/use-route.ts';
 import { useStop } from '../hooks/use-stop.ts';
+import { Key } from '../parts/key.tsx';
+import { Strip } from '../parts/strip.tsx';
 import { useTexts } from '../words/use-texts.tsx';
 import { Frame } from './frame.tsx';
-import { Key } from './plain/key.tsx';
-import { Strip } from './plain/strip.tsx';
 import { SaveKey } from './save-key.tsx';
 import { TrailList } from './trail-list.tsx';
 

@@ -1,6 +1,6 @@
 import { type NotTakenReason, notTakenReason } from '../../schema/case.ts';
+import { Key } from '../parts/key.tsx';
 import { useTexts } from '../words/use-texts.tsx';
-import { Key } from './plain/key.tsx';
 
 interface NotTakenProps {
   onReason(reason: NotTakenReason): void;

@@ -1,8 +1,8 @@
 import type { OpenCase } from '../hooks/use-case.ts';
 import { useRoute } from '../hooks/use-route.ts';
+import { Key } from '../parts/key.tsx';
 import { useTexts } from '../words/use-texts.tsx';
 import { Frame } from './frame.tsx';
-import { Key } from './plain/key.tsx';
 import { SiteStrip } from './site-strip.tsx';
 import { StepMenu } from './step-menu.tsx';
 

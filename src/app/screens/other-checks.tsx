@@ -1,7 +1,7 @@
 import type { RankedCheck } from '../../diagnosis/types.ts';
 import type { OpenCase } from '../hooks/use-case.ts';
+import { Key } from '../parts/key.tsx';
 import { useTexts } from '../words/use-texts.tsx';
-import { Key } from './plain/key.tsx';
 
 interface OthersProps {
   readonly open: OpenCase;

@@ -1,6 +1,6 @@
 import type { RankedCheck } from '../../diagnosis/types.ts';
+import { OutcomeSign } from '../parts/outcome-sign.tsx';
 import { useTexts } from '../words/use-texts.tsx';
-import { OutcomeSign } from './plain/outcome-sign.tsx';
 
 /** What each outcome of the next check would mean: the suspects that would then lead. */
 export function OutcomeTable({ ranked }: { ranked: RankedCheck }) {

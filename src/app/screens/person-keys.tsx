@@ -1,6 +1,6 @@
 import { type Person, person } from '../../schema/basics.ts';
+import { Key } from '../parts/key.tsx';
 import { useTexts } from '../words/use-texts.tsx';
-import { Key } from './plain/key.tsx';
 
 interface PersonKeysProps {
   readonly chosen: Person | undefined;

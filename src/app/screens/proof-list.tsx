@@ -1,8 +1,8 @@
 import type { SiteView } from '../../../machines/call/types.ts';
 import type { JudgedReading, Verdict } from '../../diagnosis/types.ts';
 import { readingWords, windowWords } from '../hooks/wording.ts';
+import { OutcomeSign } from '../parts/outcome-sign.tsx';
 import { useTexts } from '../words/use-texts.tsx';
-import { OutcomeSign } from './plain/outcome-sign.tsx';
 
 interface ProofListProps {
   readonly verdict: Verdict;

@@ -1,10 +1,10 @@
 import type { NextStep } from '../../../machines/call/types.ts';
 import type { OpenCase } from '../hooks/use-case.ts';
 import { useRoute } from '../hooks/use-route.ts';
+import { Key } from '../parts/key.tsx';
 import { useTexts } from '../words/use-texts.tsx';
 import { CheckScreen } from './check-screen.tsx';
 import { Frame } from './frame.tsx';
-import { Key } from './plain/key.tsx';
 import { ProofList } from './proof-list.tsx';
 import { SiteStepsScreen } from './site-steps-screen.tsx';
 import { SiteStrip } from './site-strip.tsx';

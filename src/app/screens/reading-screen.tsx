@@ -4,12 +4,12 @@ import { useServices } from '../hooks/services.tsx';
 import type { OpenCase } from '../hooks/use-case.ts';
 import { answerOf, useReadingSet } from '../hooks/use-reading-set.ts';
 import { readingWords } from '../hooks/wording.ts';
+import { Key } from '../parts/key.tsx';
 import { useTexts } from '../words/use-texts.tsx';
 import { AnswerKeys } from './answer-keys.tsx';
 import { Frame } from './frame.tsx';
 import { NotTaken } from './not-taken.tsx';
 import { NumberPad } from './number-pad.tsx';
-import { Key } from './plain/key.tsx';
 import { SiteStrip } from './site-strip.tsx';
 import type { To } from './step-screen.tsx';
 

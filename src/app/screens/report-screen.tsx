@@ -1,8 +1,8 @@
 import { reportVerdict } from '../hooks/report-data.ts';
 import type { OpenCase } from '../hooks/use-case.ts';
+import { Key } from '../parts/key.tsx';
 import { useTexts } from '../words/use-texts.tsx';
 import { Frame } from './frame.tsx';
-import { Key } from './plain/key.tsx';
 import { ReportSheet } from './report-sheet.tsx';
 import { SaveKey } from './save-key.tsx';
 import { SiteStrip } from './site-strip.tsx';

@@ -1,11 +1,11 @@
 import type { Verdict } from '../../diagnosis/types.ts';
 import type { CaseState } from '../../schema/case-state.ts';
+import { formatDayAndTime } from '../format/time.ts';
 import { knownValue } from '../hooks/known-lines.ts';
 import { asFoundRows, asLeftRows } from '../hooks/report-data.ts';
 import { useServices } from '../hooks/services.tsx';
 import type { OpenCase } from '../hooks/use-case.ts';
 import { verdictHeading } from '../hooks/verdict-words.ts';
-import { dayAndTime } from '../hooks/wording.ts';
 import { useTexts } from '../words/use-texts.tsx';
 import { ReportTable } from './report-table.tsx';
 import './report.css';
@@ -66,7 +66,7 @@ function TitleBlock({ state }: { state: CaseState }) {
     [say('block-motor'), value('motor')],
     [say('block-box'), value('box')],
     [say('block-cable'), `${value('buried')} + ${value('drop')}`],
-    [say('block-date'), dayAndTime(language, state.trail[0]?.at)],
+    [say('block-date'), formatDayAndTime(language, state.trail[0]?.at)],
   ] as const;
   return (
     <dl className="sheet-block">

@@ -1,8 +1,8 @@
 import type { ExpectedWindow } from '../../diagnosis/types.ts';
 import type { ReportRow } from '../hooks/report-data.ts';
 import { partsWords, readingWords, windowWords } from '../hooks/wording.ts';
+import { OutcomeSign } from '../parts/outcome-sign.tsx';
 import { useTexts } from '../words/use-texts.tsx';
-import { OutcomeSign } from './plain/outcome-sign.tsx';
 
 interface TableProps {
   readonly heading: string;

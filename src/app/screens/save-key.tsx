@@ -1,7 +1,7 @@
 import { saveCase } from '../hooks/case-files.ts';
 import { useServices } from '../hooks/services.tsx';
+import { Key } from '../parts/key.tsx';
 import { useTexts } from '../words/use-texts.tsx';
-import { Key } from './plain/key.tsx';
 
 /** Puts the case file where the device keeps its downloads. */
 export function SaveKey({ caseId }: { caseId: string }) {

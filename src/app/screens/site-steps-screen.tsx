@@ -2,12 +2,12 @@ import { useState } from 'react';
 import type { SiteStepView, SiteView } from '../../../machines/call/types.ts';
 import type { OpenCase } from '../hooks/use-case.ts';
 import { answerEvent, answerOf } from '../hooks/use-reading-set.ts';
+import { HoldKey } from '../parts/hold-key.tsx';
+import { Key } from '../parts/key.tsx';
 import type { Texts } from '../words/texts.ts';
 import { useTexts } from '../words/use-texts.tsx';
 import { Frame } from './frame.tsx';
 import { NotTaken } from './not-taken.tsx';
-import { HoldKey } from './plain/hold-key.tsx';
-import { Key } from './plain/key.tsx';
 import { SiteStrip } from './site-strip.tsx';
 import { StepMenu } from './step-menu.tsx';
 

@@ -3,10 +3,10 @@ import type { Person } from '../../schema/basics.ts';
 import { newCaseId } from '../hooks/new-case-id.ts';
 import type { Route } from '../hooks/route.ts';
 import { useServices } from '../hooks/services.tsx';
+import { Key } from '../parts/key.tsx';
 import { useTexts } from '../words/use-texts.tsx';
 import { Frame } from './frame.tsx';
 import { PersonKeys } from './person-keys.tsx';
-import { Key } from './plain/key.tsx';
 
 /** Opens a case: the name of the site, and who is there, which decides what may be asked. */
 export function StartScreen({ go }: { go: (route: Route) => void }) {

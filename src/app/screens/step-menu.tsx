@@ -1,9 +1,9 @@
 import type { CaseScreenName } from '../hooks/route.ts';
 import type { OpenCase } from '../hooks/use-case.ts';
 import { useRoute } from '../hooks/use-route.ts';
+import { Key } from '../parts/key.tsx';
 import type { UiKey } from '../words/ui-key.ts';
 import { useTexts } from '../words/use-texts.tsx';
-import { Key } from './plain/key.tsx';
 
 const PLACES: readonly { screen: CaseScreenName; text: UiKey }[] = [
   { screen: 'suspects', text: 'menu-suspects' },

@@ -5,9 +5,11 @@ import { useTexts } from '../words/use-texts.tsx';
 import { AskInstallationScreen } from './ask-installation-screen.tsx';
 import { CheckScreen } from './check-screen.tsx';
 import { ClosedScreen } from './closed-screen.tsx';
+import { Frame } from './frame.tsx';
 import { NotThisToolScreen } from './not-this-tool-screen.tsx';
 import { ProofScreen } from './proof-screen.tsx';
 import { SiteStepsScreen } from './site-steps-screen.tsx';
+import { SiteStrip } from './site-strip.tsx';
 import { StoppedScreen } from './stopped-screen.tsx';
 import { VerdictScreen } from './verdict-screen.tsx';
 
@@ -17,7 +19,9 @@ export type To = (screen: CaseScreenName, about?: readonly string[]) => void;
 export function StepScreen({ open, to }: { open: OpenCase; to: To }) {
   const texts = useTexts();
   const step = useStep(open);
-  if (step === undefined || open.view === undefined) return null;
+  if (step === undefined || open.view === undefined) {
+    return <Frame name="waiting" strip={<SiteStrip open={open} />} title={texts.say('working')} />;
+  }
   switch (step.kind) {
     case 'site-steps':
       return (

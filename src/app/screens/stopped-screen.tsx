@@ -1,7 +1,7 @@
 import type { OpenCase } from '../hooks/use-case.ts';
+import { HoldKey } from '../parts/hold-key.tsx';
 import { useTexts } from '../words/use-texts.tsx';
 import { Frame } from './frame.tsx';
-import { HoldKey } from './plain/hold-key.tsx';
 import { SiteStrip } from './site-strip.tsx';
 import { StepMenu } from './step-menu.tsx';
 

@@ -1,6 +1,7 @@
 import type { CallView } from '../../../machines/call/types.ts';
 import type { Suspect } from '../../diagnosis/types.ts';
-import { inHundred, listSuspects, type SuspectGroup } from '../hooks/suspects.ts';
+import { inHundred } from '../format/share.ts';
+import { listSuspects, type SuspectGroup } from '../hooks/suspects.ts';
 import { useTexts } from '../words/use-texts.tsx';
 
 interface SuspectListProps {
@@ -53,9 +54,9 @@ function SuspectRow({ suspect, leads }: { suspect: Suspect; leads: boolean }) {
   return (
     <li className="suspect" data-leads={leads}>
       <span className="suspect-name">{faultName(suspect.fault, suspect.variant)}</span>
-      <strong>{count === 0 ? say('under-1-in-100') : say('in-100', { count })}</strong>
+      <strong>{count === undefined ? say('under-1-in-100') : say('in-100', { count })}</strong>
       <span className="suspect-scale" aria-hidden="true">
-        <span className="suspect-bar" style={{ inlineSize: `${count}%` }} />
+        <span className="suspect-bar" style={{ inlineSize: `${count ?? 0}%` }} />
       </span>
     </li>
   );

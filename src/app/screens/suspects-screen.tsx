@@ -1,9 +1,9 @@
 import { soFar } from '../hooks/case-time.ts';
 import type { OpenCase } from '../hooks/use-case.ts';
 import { useRoute } from '../hooks/use-route.ts';
+import { Key } from '../parts/key.tsx';
 import { useTexts } from '../words/use-texts.tsx';
 import { Frame } from './frame.tsx';
-import { Key } from './plain/key.tsx';
 import { RuledOutList } from './ruled-out-list.tsx';
 import { SiteStrip } from './site-strip.tsx';
 import { SuspectList } from './suspect-list.tsx';

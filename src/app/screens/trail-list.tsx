@@ -2,8 +2,8 @@ import type { TrailLine } from '../../schema/case-state.ts';
 import type { OpenCase } from '../hooks/use-case.ts';
 import { useRoute } from '../hooks/use-route.ts';
 import { readingWords, trailWords } from '../hooks/wording.ts';
+import { OutcomeSign } from '../parts/outcome-sign.tsx';
 import { useTexts } from '../words/use-texts.tsx';
-import { OutcomeSign } from './plain/outcome-sign.tsx';
 
 interface TrailProps {
   readonly open: OpenCase;

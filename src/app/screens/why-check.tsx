@@ -1,10 +1,10 @@
 import { useState } from 'react';
 import type { OpenCase } from '../hooks/use-case.ts';
 import type { CheckStep } from '../hooks/use-step.ts';
+import { Key } from '../parts/key.tsx';
 import { useTexts } from '../words/use-texts.tsx';
 import { OtherChecks } from './other-checks.tsx';
 import { OutcomeTable } from './outcome-table.tsx';
-import { Key } from './plain/key.tsx';
 
 /** Why this check, and what each outcome would mean: on a wide screen always, on a phone behind a key. */
 export function WhyCheck({ open, step }: { open: OpenCase; step: CheckStep }) {

@@ -1,4 +1,5 @@
 import type { CallView } from '../../../machines/call/types.ts';
+import type { CaseState } from '../../schema/case-state.ts';
 import type { Engine, FromEngine, Loaded, ToEngine } from './protocol.ts';
 
 /** The part of a Worker that is used; a test hands in a channel of its own. */
@@ -8,52 +9,78 @@ export interface Channel {
   addEventListener(type: 'error', listener: (event: { message: string }) => void): void;
 }
 
+interface Question {
+  readonly ask: number;
+  readonly state: CaseState;
+  readonly waiting: Waiting[];
+}
+
 interface Waiting {
   resolve(view: CallView): void;
   reject(reason: Error): void;
 }
 
 /**
- * Talks to the engine in its worker: one promise per question.
+ * Talks to the engine in its worker: one question at a time, and only the newest of those that came
+ * up meanwhile. Whoever asked an older one gets the newer answer: the older case no longer stands.
  *
  * A worker that dies answers every open question with an error and every later one too; nothing is
  * retried, because an engine that failed once on these readings gives no advice on them.
  */
 export function connectEngine(channel: Channel): Engine {
-  const waiting = new Map<number, Waiting>();
-  let asked = 0;
-  let dead: Error | undefined;
+  const asking = askOneByOne(channel);
   let settle: (loaded: Loaded) => void = () => undefined;
   const loaded = new Promise<Loaded>((resolve) => {
     settle = resolve;
   });
   channel.addEventListener('message', ({ data }) => {
     if (data.kind === 'ready' || data.kind === 'bad-content') settle(data);
-    else answer(waiting, data);
+    else asking.answered(data);
   });
   channel.addEventListener('error', ({ message }) => {
-    dead = new Error(message);
-    for (const one of waiting.values()) one.reject(dead);
-    waiting.clear();
+    asking.died(new Error(message));
     settle({ kind: 'bad-content', problems: [{ at: 'engine', message, hint: 'open the page again' }] });
   });
+  return { loaded, view: asking.view };
+}
+
+type Answer = Extract<FromEngine, { ask: number }>;
+
+function askOneByOne(channel: Channel) {
+  let asked = 0;
+  let dead: Error | undefined;
+  let inFlight: Question | undefined;
+  let newest: Question | undefined;
+  const post = (question: Question | undefined): void => {
+    inFlight = question;
+    if (question !== undefined) channel.postMessage({ ask: question.ask, state: question.state });
+  };
   return {
-    loaded,
-    view: (state) => {
+    view: (state: CaseState): Promise<CallView> => {
       if (dead !== undefined) return Promise.reject(dead);
       asked += 1;
       const ask = asked;
       return new Promise<CallView>((resolve, reject) => {
-        waiting.set(ask, { resolve, reject });
-        channel.postMessage({ ask, state });
+        const question = { ask, state, waiting: [...(newest?.waiting ?? []), { resolve, reject }] };
+        if (inFlight === undefined) post(question);
+        else newest = question;
       });
     },
+    answered: (data: Answer): void => {
+      if (data.ask !== inFlight?.ask) return;
+      const { waiting } = inFlight;
+      post(newest);
+      newest = undefined;
+      for (const one of waiting) {
+        if (data.kind === 'view') one.resolve(data.view);
+        else one.reject(new Error(data.message));
+      }
+    },
+    died: (reason: Error): void => {
+      dead = reason;
+      for (const one of [...(inFlight?.waiting ?? []), ...(newest?.waiting ?? [])]) one.reject(reason);
+      inFlight = undefined;
+      newest = undefined;
+    },
   };
-}
-
-function answer(waiting: Map<number, Waiting>, data: Extract<FromEngine, { ask: number }>): void {
-  const one = waiting.get(data.ask);
-  waiting.delete(data.ask);
-  if (data.kind === 'view') one?.resolve(data.view);
-  else one?.reject(new Error(data.message));
 }

@@ -1,7 +1,0 @@
-export function OutcomeSign({ outcome }: { outcome: string }) {
-  return (
-    <span aria-hidden="true" data-outcome={outcome}>
-      ◦
-    </span>
-  );
-}
