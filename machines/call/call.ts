@@ -3,8 +3,8 @@ import { suspectsOf } from '../../src/diagnosis/belief/summary.ts';
 import type { Place } from '../../src/schema/basics.ts';
 import type { CaseState } from '../../src/schema/case-state.ts';
 import type { Check } from '../../src/schema/check.ts';
-import { type Procedure, PROCEDURES } from '../procedures/all.ts';
-import { proposals } from '../procedures/fold.ts';
+import { HELD_CHECKS, PROCEDURES } from '../procedures/all.ts';
+import { passingOver, proposals } from '../procedures/fold.ts';
 import { stepsOf } from '../procedures/steps.ts';
 import { foldVisit, type VisitView } from '../visit/visit.ts';
 import { safeState } from '../worksite/safe-state.ts';
@@ -16,7 +16,7 @@ import { askInstallation } from './ask-installation.ts';
 import { modelFor } from './models.ts';
 import { type Chosen, chooseNext, viewOf } from './next-step.ts';
 import { proofStep } from './proof.ts';
-import { candidatesOf } from './proposals.ts';
+import { candidatesOf, type ProposalInput } from './proposals.ts';
 import { type Readings, readingsOf } from './readings.ts';
 import type { CallView, NextStep } from './types.ts';
 
@@ -96,29 +96,41 @@ function nextOf(call: OpenCall): { next: NextStep; decision?: Chosen['decision']
 }
 
 function choose(call: OpenCall): Chosen {
-  const { catalog, readings, state } = call;
-  const senses = new Set(Object.values(catalog.instruments).filter((one) => one.kind === 'senses').map((one) => one.id));
-  const kit = { instruments: state.instruments, meter: state.meter, senses };
-  const input = {
-    knowledge: catalog,
-    possible: call.checks.filter((check) => isAtHand(check, kit)),
-    proposed: proposals(PROCEDURES, { outcomeOf: readings.outcomeOf, applies: call.applies }),
-    held: new Set(PROCEDURES.flatMap(checksAskedBy)),
-    isAnswered: (check: string) => readings.outcomeOf(check) !== undefined,
-    outcomeOf: readings.outcomeOf,
-    stepsTo: (check: Check) => {
-      const way = missingSteps(check, call.work, call.minutesOf);
-      return way.possible ? way.steps : undefined;
-    },
-  };
+  const { readings, state } = call;
   return chooseNext({
     readings,
     circumstances: state.circumstances,
-    candidates: (everything) => candidatesOf(input, everything),
+    candidates: (passed) => candidatesOf(proposalInput(call, passed), false),
+    everything: () => candidatesOf(proposalInput(call, new Set()), true),
     procedure: lastProcedure(call),
     checks: call.checks,
     applies: call.applies,
   });
+}
+
+/** What may be proposed; trees go past checks that nobody here can do and those in `passed`. */
+function proposalInput(call: OpenCall, passed: ReadonlySet<string>): ProposalInput {
+  const { catalog, readings, state, work } = call;
+  const senses = new Set(Object.values(catalog.instruments).filter((one) => one.kind === 'senses').map((one) => one.id));
+  const kit = { instruments: state.instruments, meter: state.meter, senses };
+  const stepsTo = (check: Check) => {
+    const way = missingSteps(check, work, call.minutesOf);
+    return way.possible ? way.steps : undefined;
+  };
+  const possible = call.checks.filter((check) => isAtHand(check, kit) && stepsTo(check) !== undefined);
+  const can = new Set(possible.map((check) => check.id));
+  const blocked = new Set([...passed, ...call.checks.map((check) => check.id).filter((id) => !can.has(id))]);
+  const answers = { outcomeOf: readings.outcomeOf, applies: call.applies };
+  return {
+    knowledge: catalog,
+    possible,
+    proposed: proposals(PROCEDURES, passingOver(answers, blocked)),
+    held: HELD_CHECKS,
+    isDeadNow: work.site.supply === 'locked',
+    isAnswered: (check) => readings.outcomeOf(check) !== undefined,
+    outcomeOf: readings.outcomeOf,
+    stepsTo,
+  };
 }
 
 /** The first question of every call: which state is the system in? */
@@ -128,16 +140,11 @@ function openingCheck(call: OpenCall): NextStep | undefined {
   return { kind: 'check', checks: [viewOf(call.readings, first.id)], procedure: undefined, ranked: undefined, others: [] };
 }
 
-/** The checks that some state of a procedure asks. */
-function checksAskedBy({ machine }: Procedure): string[] {
-  return [...stepsOf(machine).values()].flatMap(({ check }) => check ?? []);
-}
-
 /** The procedure that the last standing reading belongs to. */
 function lastProcedure(call: OpenCall): string | undefined {
   const last = call.state.answers.at(-1)?.check;
   if (last === undefined) return undefined;
-  return PROCEDURES.find((one) => checksAskedBy(one).includes(last))?.id;
+  return PROCEDURES.find(({ machine }) => [...stepsOf(machine).values()].some((step) => step.check === last))?.id;
 }
 
 function placeOf(catalog: Catalog, next: NextStep): Place | undefined {

@@ -18,8 +18,10 @@ import type { CheckView, NextStep } from './types.ts';
 export interface Choosing {
   readonly readings: Readings;
   readonly circumstances: readonly string[];
-  /** What trees propose and what no tree holds; with `everything`, all that is possible. */
-  candidates(everything: boolean): readonly Candidate[];
+  /** What trees propose once they go past the checks in `passed`, and what no tree holds. */
+  candidates(passed: ReadonlySet<string>): readonly Candidate[];
+  /** Every check that is possible, held by a tree or not. */
+  everything(): readonly Candidate[];
   /** Procedure that asked the last reading. */
   readonly procedure: string | undefined;
   readonly checks: readonly Check[];
@@ -35,23 +37,51 @@ export function chooseNext(choosing: Choosing): Chosen {
   const deciding = { ...choosing.readings, circumstances: choosing.circumstances, applies: choosing.applies };
   const decision = decide(deciding, false);
   if (decision.verdict !== undefined) return { next: { kind: 'verdict', verdict: decision.verdict }, decision };
-  const step = bestStep(choosing, decision, false) ?? bestStep(choosing, decision, true);
+  const step = fromTrees(choosing, decision) ?? bestStep(choosing, decision, choosing.everything());
   if (step !== undefined) return { next: step, decision };
   const ending = decide(deciding, true);
   if (ending.verdict === undefined) throw new Error('call: an exhausted search gave no ending; decide must end it');
   return { next: { kind: 'verdict', verdict: ending.verdict }, decision: ending };
 }
 
-/** The best reading still worth taking; once the trees have none, every possible check is heard. */
-function bestStep(choosing: Choosing, decision: Decision, everything: boolean): NextStep | undefined {
+/** Trees go past checks that tell nothing until one proposes something worth its minutes. */
+function fromTrees(choosing: Choosing, decision: Decision): NextStep | undefined {
+  const passed = new Set<string>();
+  for (;;) {
+    const candidates = choosing.candidates(passed);
+    const step = bestStep(choosing, decision, candidates);
+    const fresh = candidates.flatMap(({ proposal }) => (proposal.procedure === undefined ? [] : proposal.checks)).filter((check) => !passed.has(check));
+    if (step !== undefined || fresh.length === 0) return step;
+    for (const check of fresh) passed.add(check);
+  }
+}
+
+/** The best reading still worth taking among these; with a repair past its threshold, one that is owed to it. */
+function bestStep(choosing: Choosing, decision: Decision, candidates: readonly Candidate[]): NextStep | undefined {
   const { belief } = choosing.readings;
-  const { judgements } = belief.model.knowledge;
-  const candidates = choosing.candidates(everything);
+  const { judgements, checks } = belief.model.knowledge;
   const ranked = rank(belief, candidates.map((one) => one.proposal));
   const useful = ranked.filter((one) => one.gain >= figure(judgements, 'least-gain'));
-  const owed = firstOwed(decision, ranked);
-  const best = owed ?? (decision.past ? undefined : stay(useful, choosing.procedure, figure(judgements, 'stay-factor')));
+  if (decision.past) {
+    const owed = firstOwed(decision, ranked);
+    return owed === undefined ? undefined : asStep(choosing, { candidates, best: owed, others: useful });
+  }
+  const isLive = (one: RankedProposal): boolean => checks[one.checks[0] ?? '']?.site.supply === 'live';
+  const best = deadFirst(useful, stay(useful, choosing.procedure, figure(judgements, 'stay-factor')), {
+    isLive,
+    share: figure(judgements, 'dead-preference'),
+  });
   return best === undefined ? undefined : asStep(choosing, { candidates, best, others: useful });
+}
+
+/** A dead check that is nearly worth as much as the live one is taken instead. */
+function deadFirst(
+  ranked: readonly RankedProposal[],
+  best: RankedProposal | undefined,
+  rule: { isLive(one: RankedProposal): boolean; share: number },
+): RankedProposal | undefined {
+  if (best === undefined || !rule.isLive(best)) return best;
+  return ranked.find((one) => !rule.isLive(one) && one.perMinute >= rule.share * best.perMinute) ?? best;
 }
 
 /** With a repair past its threshold, the cheapest reading that a hard rule still owes it. */

@@ -21,6 +21,8 @@ export interface ProposalInput {
   readonly proposed: readonly { readonly procedure: string; readonly check: string }[];
   /** Checks that some procedure asks; the others are the planner's own. */
   readonly held: ReadonlySet<string>;
+  /** The supply is locked: dead readings that need no further step are at hand. */
+  readonly isDeadNow: boolean;
   isAnswered(check: string): boolean;
   outcomeOf(check: string): string | undefined;
   /** Missing steps in the safe order, or nothing where nobody present may do it. */
@@ -32,7 +34,7 @@ export function candidatesOf(input: ProposalInput, everything: boolean): Candida
   const byId = new Map(input.possible.map((check) => [check.id, check]));
   const fromTrees = input.proposed.map(({ procedure, check }) => ({ procedure, check: byId.get(check) }));
   const own = input.possible
-    .filter((check) => everything || !input.held.has(check.id))
+    .filter((check) => everything || !input.held.has(check.id) || isCheapDead(input, check))
     .map((check) => ({ procedure: undefined, check }));
   const seen = new Set<string>();
   return [...fromTrees, ...own].flatMap(({ procedure, check }) => {
@@ -42,6 +44,11 @@ export function candidatesOf(input: ProposalInput, everything: boolean): Candida
     seen.add(key);
     return candidate(input, check, procedure);
   });
+}
+
+/** One dead round takes all the cheap dead readings before power comes back. */
+function isCheapDead(input: ProposalInput, check: Check): boolean {
+  return input.isDeadNow && check.site.supply === 'locked' && input.stepsTo(check)?.length === 0;
 }
 
 /**
