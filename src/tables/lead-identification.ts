@@ -25,9 +25,10 @@ export function leadColours(
   readings: readonly [PairReading, PairReading, PairReading],
 ): Readonly<Record<string, LeadColour>> | undefined {
   const leads = [...new Set(readings.flatMap((reading) => reading.leads))];
+  const pairs = new Set(readings.map((reading) => [...reading.leads].sort().join(' ')));
   const [highest, middle, lowest] = [...readings].sort((one, other) => other.ohms - one.ohms);
-  if (leads.length !== 3 || highest === undefined || middle === undefined || lowest === undefined)
-    return undefined;
+  if (leads.length !== 3 || pairs.size !== 3) return undefined;
+  if (highest === undefined || middle === undefined || lowest === undefined) return undefined;
   if (!(highest.ohms > middle.ohms && middle.ohms > lowest.ohms)) return undefined;
   const common = leads.find((lead) => !highest.leads.includes(lead));
   const start = middle.leads.find((lead) => lead !== common);

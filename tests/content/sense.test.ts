@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type Json, problemsOf, withEdit } from './support/broken.ts';
+import { type Json, makers, problemsOf, withEdit } from './support/broken.ts';
 
 /** Third ring: records that are well formed, refer to what exists, and still make no sense. */
 describe('a motor row that breaks physics is named', () => {
@@ -128,6 +128,12 @@ describe('what no installation can have is named', () => {
 });
 
 describe('what must not stand in content is named', () => {
+  const [maker = ''] = makers;
+
+  test('the sources name makers', () => {
+    expect(makers.length).toBeGreaterThan(0);
+  });
+
   test("a caller's hand in a box", () => {
     const spoilt = withEdit('checks/look-box', (record) => {
       record.who = 'caller';
@@ -146,15 +152,15 @@ describe('what must not stand in content is named', () => {
 
   test("a maker's name in a fault", () => {
     const spoilt = withEdit('faults/rotor-locked', (record) => {
-      record.note = 'usual with franklin motors';
+      record.note = `usual with ${maker.toLowerCase()} motors`;
     });
-    expect(problemsOf(spoilt)).toEqual(['faults/rotor-locked: names the maker Franklin']);
+    expect(problemsOf(spoilt)).toEqual([`faults/rotor-locked: names the maker ${maker}`]);
   });
 
   test("a maker's name in the words", () => {
     const spoilt = withEdit('words/en/site-steps/prove-dead', (record) => {
-      record.shows = 'A Goulds meter shows nothing.';
+      record.shows = `A ${maker} meter shows nothing.`;
     });
-    expect(problemsOf(spoilt)).toEqual(['words/en/site-steps/prove-dead: names the maker Goulds']);
+    expect(problemsOf(spoilt)).toEqual([`words/en/site-steps/prove-dead: names the maker ${maker}`]);
   });
 });

@@ -8,6 +8,11 @@ export type Json = { [field: string]: unknown };
 
 export const files: readonly RawFile[] = readContent();
 
+/** Names that may stand nowhere but in sources; tests do not spell them either. */
+export const makers: readonly string[] = files
+  .filter((file) => file.path.startsWith('sources/'))
+  .flatMap((file) => ((file.data as Json).makers ?? []) as string[]);
+
 /** The real content with one record passed through an edit. */
 export function withEdit(path: string, edit: (record: Json) => void): RawFile[] {
   if (!files.some((file) => file.path === path)) throw new Error(`content has no ${path}`);
