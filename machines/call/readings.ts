@@ -2,13 +2,13 @@ import { believe, type Belief, type Given } from '../../src/diagnosis/belief/bel
 import type { BeliefModel } from '../../src/diagnosis/belief/model.ts';
 import { figure } from '../../src/diagnosis/judgements.ts';
 import type { ExpectedWindow, JudgedReading, Outcome } from '../../src/diagnosis/types.ts';
-import { expectedWindows } from '../../src/diagnosis/windows/expect.ts';
 import { judge } from '../../src/diagnosis/windows/judge.ts';
 import { sumTest } from '../../src/diagnosis/windows/sum-test.ts';
 import type { CaseState } from '../../src/schema/case-state.ts';
 import type { Reading } from '../../src/schema/case.ts';
 import type { Check } from '../../src/schema/check.ts';
 import { of } from '../../src/units/units.ts';
+import { windowsFor } from './models.ts';
 
 /** Everything that was read, compared with what was expected, and what belief makes of it. */
 export interface Readings {
@@ -21,11 +21,11 @@ export interface Readings {
 }
 
 export function readingsOf(model: BeliefModel, checks: readonly Check[], state: CaseState): Readings {
-  const { knowledge, system, meter } = model;
+  const { knowledge } = model;
   const answers = state.answers
     .filter((one) => knowledge.checks[one.check] !== undefined)
     .map(({ check, reading, by }): Given => ({ check, reading, by }));
-  const windows = expectedWindows({ knowledge, system, meter, justRun: hasRun(knowledge.checks, answers) }, checks);
+  const windows = windowsFor(model, checks, hasRun(knowledge.checks, answers));
   const noneShare = figure(knowledge.judgements, 'none-share');
   const judged = new Map<string, JudgedReading>();
   for (const { check, reading } of [...answers, ...computed(checks, answers)]) {

@@ -1,5 +1,4 @@
 import type { PlantReading, PlantState, ReadingRequest, UnknownName } from '../../plant/types.ts';
-import { UNKNOWNS } from '../../plant/types.ts';
 import type { Check } from '../../schema/check.ts';
 import type { Fault } from '../../schema/fault.ts';
 import { figure, figureOf } from '../judgements.ts';
@@ -21,6 +20,27 @@ export type Channel =
 
 const SILENT: Channel = { kind: 'silent' };
 const SEVERITY_STEP = 1.2;
+
+/**
+ * How far each unknown is moved to find a slope. Lengths, ohms and capacitance act almost in
+ * proportion, so one side is enough; volts and load bend. Breakaway torque decides the mode and
+ * nothing else, and the mode is forced.
+ */
+interface Reach {
+  readonly step: number;
+  readonly bothWays: boolean;
+  readonly onlyPowered: boolean;
+}
+
+const REACHES: readonly (readonly [UnknownName, Reach])[] = [
+  ['dropLength', { step: 1, bothWays: false, onlyPowered: false }],
+  ['volts', { step: 1, bothWays: true, onlyPowered: true }],
+  ['load', { step: 1, bothWays: true, onlyPowered: true }],
+  ['mainOhms', { step: 1, bothWays: false, onlyPowered: false }],
+  ['startOhms', { step: 1, bothWays: false, onlyPowered: false }],
+  ['startCapacitor', { step: 1, bothWays: false, onlyPowered: false }],
+  ['insulation', { step: 1, bothWays: false, onlyPowered: false }],
+];
 
 export function channelOf(knowledge: Knowledge, check: Check, asked: { piece: Piece; meter: MeterClass }): Channel {
   const { piece, meter } = asked;
@@ -64,13 +84,14 @@ function numberChannel(knowledge: Knowledge, asked: NumberAsked): Channel {
     return reading.kind === 'value' ? toScale(reading.value, scale.shape) : undefined;
   };
   const middle = toScale(centre.value, scale.shape);
-  const fill = (axis: UnknownName | 'severity', step: number): void => {
-    const up = z(piece.stateAt(axis, step));
-    const down = z(piece.stateAt(axis, -step));
-    slopes[axisOf(axis)] = slope({ up, down, middle, step });
+  const fill = (axis: UnknownName | 'severity', reach: Reach): void => {
+    const up = z(piece.stateAt(axis, reach.step));
+    const down = reach.bothWays ? z(piece.stateAt(axis, -reach.step)) : undefined;
+    slopes[axisOf(axis)] = slope({ up, down, middle, step: reach.step });
   };
-  for (const axis of UNKNOWNS) fill(axis, 1);
-  if (piece.hasSeverity) fill('severity', SEVERITY_STEP);
+  const powered = request.site.powered;
+  for (const [axis, reach] of REACHES) if (powered || !reach.onlyPowered) fill(axis, reach);
+  if (piece.hasSeverity) fill('severity', { step: SEVERITY_STEP, bothWays: true, onlyPowered: false });
   addModelError(knowledge, asked, slopes);
   return { kind: 'number', line: { centre: middle, slopes }, scale: scale.shape, top: scale.top };
 }

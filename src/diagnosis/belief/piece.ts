@@ -24,7 +24,8 @@ export interface Piece {
   readonly hasSeverity: boolean;
 }
 
-const SURE = 4;
+/** Beyond this margin the other mode holds next to nothing: one standard deviation of a margin is about a half. */
+const SURE = 3;
 
 /** All pieces of a hypothesis whose share is worth holding. */
 export function piecesOf(hypothesis: Hypothesis, plant: Plant, smallestShare: number): Piece[] {
@@ -89,7 +90,7 @@ function modesOf(hypothesis: Hypothesis, plant: Plant, stratum: number): ModeSha
   if (startSure && releaseSure) {
     return [{ mode: { starts: margins.start > 0, releases: margins.release > 0 }, share: 1, gaussian: prior }];
   }
-  const slopes = marginSlopes(hypothesis, plant, stratum);
+  const slopes = marginSlopes(hypothesis, plant, { stratum, centre: margins });
   const start: Line = { centre: margins.start, slopes: slopes.start };
   const release: Line = { centre: margins.release, slopes: slopes.release };
   const stalls = split(prior, start, false, startSure ? Number(margins.start <= 0) : undefined);
@@ -103,31 +104,28 @@ function modesOf(hypothesis: Hypothesis, plant: Plant, stratum: number): ModeSha
   ];
 }
 
-/** Margins count meter-like units: the spread of a margin is well under one, so beyond ±SURE nothing is left. */
 const certain = (margin: number): boolean => !Number.isFinite(margin) || Math.abs(margin) > SURE;
 
 function split(gaussian: Gaussian, margin: Line, above: boolean, sure: number | undefined) {
   return sure === undefined ? onSide(gaussian, margin, above) : { gaussian, share: sure };
 }
 
-function marginSlopes(hypothesis: Hypothesis, plant: Plant, stratum: number) {
+/** Margins move almost in proportion, so one side is enough. */
+function marginSlopes(hypothesis: Hypothesis, plant: Plant, at: { stratum: number; centre: Margins }) {
   const start = new Float64Array(AXIS_COUNT);
   const release = new Float64Array(AXIS_COUNT);
-  const fill = (axis: UnknownName | 'severity', at: (step: number) => Margins, reach: number): void => {
-    const up = at(reach);
-    const down = at(-reach);
-    start[axisOf(axis)] = slopeOf(up.start, down.start, reach);
-    release[axisOf(axis)] = slopeOf(up.release, down.release, reach);
+  const fill = (axis: UnknownName | 'severity', moved: Margins, reach: number): void => {
+    start[axisOf(axis)] = slopeOf(moved.start, at.centre.start, reach);
+    release[axisOf(axis)] = slopeOf(moved.release, at.centre.release, reach);
   };
-  for (const axis of UNKNOWNS) {
-    fill(axis, (step) => plant.state(injectionAt(hypothesis, stratum, 0), { [axis]: step }).margins, 1);
-  }
+  const injection = injectionAt(hypothesis, at.stratum, 0);
+  for (const axis of UNKNOWNS) fill(axis, plant.state(injection, { [axis]: 1 }).margins, 1);
   if (hypothesis.fault.severity !== undefined) {
-    fill('severity', (step) => plant.state(injectionAt(hypothesis, stratum, step), {}).margins, 1.2);
+    fill('severity', plant.state(injectionAt(hypothesis, at.stratum, 1), {}).margins, 1);
   }
   return { start, release };
 }
 
-function slopeOf(up: number, down: number, reach: number): number {
-  return Number.isFinite(up) && Number.isFinite(down) ? (up - down) / (2 * reach) : 0;
+function slopeOf(moved: number, centre: number, reach: number): number {
+  return Number.isFinite(moved) && Number.isFinite(centre) ? (moved - centre) / reach : 0;
 }
