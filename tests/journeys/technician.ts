@@ -110,8 +110,10 @@ export async function give(page: Page, check: string, reading: Reading): Promise
     return press(page, named('not-taken', reading.notTaken));
   }
   const [value, unit] = reading.value;
-  for (const digit of plain(value)) await press(page, digit);
-  return page.locator(`[data-unit="${unit}"]`).click();
+  for (const digit of plain(value)) await page.locator(`[data-digit="${digit}"]`).click();
+  await page.locator(`[data-unit="${unit}"]`).click();
+  const asTyped = page.locator('.offer .key').first();
+  if (await asTyped.isVisible()) await asTyped.click();
 }
 
 /** Digits and a point, never an exponent: what a pad can type. */

@@ -33,3 +33,13 @@ function byWords(texts: Texts, judged: JudgedReading): string {
   if (by === undefined || !('value' in reading)) return '';
   return texts.say('judged-by', { amount: amountWords(by, reading.value[1]) });
 }
+
+const NAMED_MOST = 4;
+
+/** The first few by name, the rest by their count: the whole list stands with the suspects. */
+export function ruledOutWords(texts: Texts, faults: readonly string[]): string {
+  if (faults.length === 0) return texts.say('rules-out-nothing');
+  const named = faults.slice(0, NAMED_MOST).map((fault) => texts.fault(fault).name);
+  const rest = faults.length - named.length;
+  return [named.join(', '), ...(rest > 0 ? [texts.say('and-more', { count: rest })] : [])].join(' ');
+}

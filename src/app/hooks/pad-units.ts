@@ -20,9 +20,8 @@ export function unitsFor(reads: NumberReads): readonly string[] {
   return SHOWN[reads.quantity].filter((unit) => known.includes(unit));
 }
 
-/** The typed digits with their unit as a reading; nothing while they are no number. */
-export function readingOf(typed: string, unit: string): Reading | undefined {
-  if (typed === '' || typed === '.') return undefined;
-  const parsed = reading.safeParse({ value: [Number(typed), unit] });
+/** A number with the unit of the key that entered it; nothing where no reading can be made of it. */
+export function readingOf(value: number, unit: string): Reading | undefined {
+  const parsed = reading.safeParse({ value: [value, unit] });
   return parsed.success ? parsed.data : undefined;
 }

@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useState } from 'react';
-import type { CallView, CheckView, NextStep } from '../../../machines/call/types.ts';
+import type { CallView, CheckView, NextStep, SiteView } from '../../../machines/call/types.ts';
 import type { Catalog } from '../../catalog/catalog.ts';
 import type { RankedCheck } from '../../diagnosis/types.ts';
 import { useServices } from './services.tsx';
@@ -28,7 +28,7 @@ export function useStep(open: OpenCase): Step | undefined {
   const { catalog } = useServices();
   const { view, state, waiting } = open;
   const [held, setHeld] = useState<{ step: CheckStep; site: string }>();
-  const site = view === undefined ? '' : JSON.stringify(view.site);
+  const site = view === undefined ? '' : siteKey(view.site);
   const now = useMemo(() => (view === undefined ? undefined : stepOf(catalog, view)), [catalog, view]);
   const filled =
     held === undefined || state === undefined || held.site !== site ? undefined : filledOf(held.step, state);
@@ -55,6 +55,9 @@ function stepOf(catalog: Catalog, view: CallView): Step {
     others: next.others,
   };
 }
+
+/** All that is true of the site; what the strip says of one place follows from the step. */
+const siteKey = ({ here: _here, word: _word, ...site }: SiteView): string => JSON.stringify(site);
 
 function filledOf(step: CheckStep, state: NonNullable<OpenCase['state']>): number {
   return step.checks.filter((check) => answerOf(state, check, false) !== undefined).length;

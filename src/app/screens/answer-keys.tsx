@@ -1,4 +1,4 @@
-import { Key } from '../parts/key.tsx';
+import { ChoiceKeys } from '../parts/choice-keys.tsx';
 import { useTexts } from '../words/use-texts.tsx';
 
 interface AnswerKeysProps {
@@ -8,19 +8,17 @@ interface AnswerKeysProps {
   onNotTaken(): void;
 }
 
-/** The closed answers of a check that is seen or heard. */
+/** The closed answers of a check that is seen or heard; the title of the screen asks it. */
 export function AnswerKeys({ check, answers, onAnswer, onNotTaken }: AnswerKeysProps) {
   const texts = useTexts();
   return (
-    <div className="answers">
-      {answers.map((answer) => (
-        <Key key={answer} onPress={() => onAnswer(answer)}>
-          {texts.answer(check, answer)}
-        </Key>
-      ))}
-      <Key sign="not-taken" onPress={onNotTaken}>
-        {texts.say('cannot-take')}
-      </Key>
-    </div>
+    <ChoiceKeys
+      check={check}
+      legend={texts.check(check).ask}
+      legendHidden
+      choices={answers.map((id) => ({ id, text: texts.answer(check, id) }))}
+      onChoose={onAnswer}
+      notTaken={{ text: texts.say('cannot-take'), onPress: onNotTaken }}
+    />
   );
 }

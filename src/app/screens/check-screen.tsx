@@ -1,21 +1,16 @@
-import { useState } from 'react';
-import type { Reading } from '../../schema/case.ts';
 import { soFar } from '../hooks/case-time.ts';
 import { useServices } from '../hooks/services.tsx';
 import type { OpenCase } from '../hooks/use-case.ts';
 import { useReadingSet } from '../hooks/use-reading-set.ts';
 import type { CheckStep } from '../hooks/use-step.ts';
 import { useTexts } from '../words/use-texts.tsx';
-import { AnswerKeys } from './answer-keys.tsx';
+import { AnswerHands } from './answer-hands.tsx';
 import { CheckPicture } from './check-picture.tsx';
 import { Frame } from './frame.tsx';
 import { HowList } from './how-list.tsx';
-import { NotTaken } from './not-taken.tsx';
-import { NumberPad } from './number-pad.tsx';
 import { SiteStrip } from './site-strip.tsx';
 import { StepMenu } from './step-menu.tsx';
 import { WhyCheck } from './why-check.tsx';
-import { WindowOf } from './window-of.tsx';
 
 interface CheckProps {
   readonly open: OpenCase;
@@ -29,47 +24,29 @@ interface CheckProps {
 export function CheckScreen({ open, step, asLeft, onComplete }: CheckProps) {
   const texts = useTexts();
   const { catalog } = useServices();
-  const [asksWhy, setAsksWhy] = useState(false);
   const set = useReadingSet({ open, checks: step.checks, asLeft, onComplete: onComplete });
   const active = set.active ?? step.checks[0];
   const check = active === undefined ? undefined : catalog.checks[active];
   if (check === undefined || open.state === undefined) return null;
   const words = texts.check(check.id);
   const { readings, minutes } = soFar(open.state);
-  const give = (reading: Reading): void => {
-    setAsksWhy(false);
-    void set.give(reading);
-  };
   return (
     <Frame
       name={`check ${step.checks.join(' ')}`}
+      check={check.id}
       strip={<SiteStrip open={open} />}
       title={words.name}
-      beside={texts.say('so-far', { count: readings + 1, minutes })}
+      beside={texts.say('step-number', { count: readings + 1, minutes })}
       lead={words.ask}
       work={<CheckPicture open={open} check={check.id} />}
       answer={
         <>
           <HowList lines={[...words.how, ...(words.spoils ?? [])]} language={texts.language} />
-          <WindowOf view={open.view} check={check.id} />
           <WhyCheck open={open} step={step} />
           <StepMenu open={open} />
         </>
       }
-      hands={
-        asksWhy ? (
-          <NotTaken onReason={(reason) => give({ notTaken: reason })} onBack={() => setAsksWhy(false)} />
-        ) : 'answers' in check.reads ? (
-          <AnswerKeys
-            check={check.id}
-            answers={check.reads.answers}
-            onAnswer={(answer) => give({ answer })}
-            onNotTaken={() => setAsksWhy(true)}
-          />
-        ) : (
-          <NumberPad open={open} set={set} onReading={give} onNotTaken={() => setAsksWhy(true)} />
-        )
-      }
+      hands={<AnswerHands open={open} set={set} />}
     />
   );
 }

@@ -1,6 +1,7 @@
 import type { EventDraft } from '../../records/recorded.ts';
 import { useServices } from '../hooks/services.tsx';
 import type { OpenCase } from '../hooks/use-case.ts';
+import { ChoiceKeys } from '../parts/choice-keys.tsx';
 import { Key } from '../parts/key.tsx';
 import { useTexts } from '../words/use-texts.tsx';
 import { Frame } from './frame.tsx';
@@ -61,20 +62,14 @@ function Choices({ open, check, legend, hidden = false }: ChoicesProps) {
   if (reads === undefined || !('answers' in reads)) return null;
   const now = standing(open, check);
   return (
-    <fieldset className="question">
-      <legend className={hidden ? 'heard-only' : 'small-heading'}>{legend}</legend>
-      <div className={`choices choices-${check}`}>
-        {reads.answers.map((one) => (
-          <Key
-            key={one}
-            chosen={one === now?.answer}
-            onPress={() => void open.say(said(check, one, now?.event))}
-          >
-            {answer(check, one)}
-          </Key>
-        ))}
-      </div>
-    </fieldset>
+    <ChoiceKeys
+      check={check}
+      legend={legend}
+      legendHidden={hidden}
+      choices={reads.answers.map((id) => ({ id, text: answer(check, id) }))}
+      {...(now === undefined ? {} : { chosen: now.answer })}
+      onChoose={(one) => void open.say(said(check, one, now?.event))}
+    />
   );
 }
 

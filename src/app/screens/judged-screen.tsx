@@ -1,5 +1,5 @@
 import type { JudgedReading } from '../../diagnosis/types.ts';
-import { judgedHeading } from '../hooks/judged-words.ts';
+import { judgedHeading, ruledOutWords } from '../hooks/judged-words.ts';
 import { nextWords } from '../hooks/next-words.ts';
 import { leadersOf, ruledOutBy } from '../hooks/suspects.ts';
 import type { OpenCase } from '../hooks/use-case.ts';
@@ -7,7 +7,7 @@ import { Key } from '../parts/key.tsx';
 import { OutcomeSign } from '../parts/outcome-sign.tsx';
 import { useTexts } from '../words/use-texts.tsx';
 import { Frame } from './frame.tsx';
-import { JudgedRow } from './judged-row.tsx';
+import { JudgedReadings } from './judged-readings.tsx';
 import { SiteStrip } from './site-strip.tsx';
 import { StepMenu } from './step-menu.tsx';
 import type { To } from './step-screen.tsx';
@@ -37,17 +37,14 @@ export function JudgedScreen({ open, checks, to }: JudgedProps) {
       lead={lead}
       beside={<Signs judged={judged} />}
       first="work"
-      work={judged.map((one) => <JudgedRow key={one.check} judged={one} window={view.windows[one.check]} />)}
+      work={<JudgedReadings view={view} judged={judged} />}
       answer={
         <>
           {view.surprise !== undefined && checks.includes(view.surprise) && (
             <p className="caution">{say('surprise')}</p>
           )}
           <p>
-            <strong>{say('ruled-out')}</strong>{' '}
-            {ruledOut.length === 0
-              ? say('rules-out-nothing')
-              : ruledOut.map((one) => texts.fault(one).name).join(', ')}
+            <strong>{say('ruled-out')}</strong> {ruledOutWords(texts, ruledOut)}
           </p>
           <p>
             <strong>{say('leads-now')}</strong>{' '}

@@ -1,9 +1,17 @@
+import { useState } from 'react';
 import type { Reading } from '../../schema/case.ts';
+import { formatReading } from '../format/amount.ts';
+import { boxViews } from '../hooks/box-views.ts';
 import { readingOf, unitsFor } from '../hooks/pad-units.ts';
+import { padUnits, padWords } from '../hooks/pad-words.ts';
 import { useServices } from '../hooks/services.tsx';
 import type { OpenCase } from '../hooks/use-case.ts';
 import type { ReadingSet } from '../hooks/use-reading-set.ts';
-import { readingWords, windowWords } from '../hooks/wording.ts';
+import { useStop } from '../hooks/use-stop.ts';
+import { Pad } from '../parts/pad.tsx';
+import { ReadingBoxes } from '../parts/reading-boxes.tsx';
+import { looksLikeOtherUnit } from '../parts/typed.ts';
+import { UnitOffer } from '../parts/unit-offer.tsx';
 import { useTexts } from '../words/use-texts.tsx';
 
 interface NumberPadProps {
@@ -13,67 +21,66 @@ interface NumberPadProps {
   onNotTaken(): void;
 }
 
-/** Boxes and pad: digits, then the unit, which is the enter key. */
+interface Odd {
+  readonly value: number;
+  readonly unit: string;
+  readonly other: string;
+}
+
+/** Boxes and pad. A number that another unit would put near its window is asked about before it counts. */
 export function NumberPad({ open, set, onReading, onNotTaken }: NumberPadProps) {
   const texts = useTexts();
   const { catalog } = useServices();
+  const stop = useStop(open);
+  const [odd, setOdd] = useState<Odd>();
   const { active = '' } = set;
   const reads = catalog.checks[active]?.reads;
   if (reads === undefined || !('unit' in reads)) return null;
+  const units = unitsFor(reads);
+  const give = (value: number, unit: string): void => {
+    setOdd(undefined);
+    const reading = readingOf(value, unit);
+    if (reading !== undefined) onReading(reading);
+  };
+  const enter = (value: number, unit: string): void => {
+    const window = open.view?.windows[active];
+    const other =
+      window === undefined ? undefined : looksLikeOtherUnit(value, unit, { ...window, among: units });
+    if (other === undefined) give(value, unit);
+    else setOdd({ value, unit, other });
+  };
   return (
-    <div>
-      <div className="boxes">
-        {set.boxes.map((box) => (
-          <button
-            key={box.check}
-            type="button"
-            className="key"
-            aria-pressed={box.active}
-            onClick={() => set.choose(box.check)}
-          >
-            {texts.check(box.check).name}{' '}
-            {box.active
-              ? set.typed
-              : box.reading !== undefined
-                ? readingWords(texts, box.check, box.reading)
-                : windowOf(texts, open, box.check)}
-          </button>
-        ))}
-      </div>
-      <div className="pad" data-check={active}>
-        {[...'7894561230.'].map((digit) => (
-          <button key={digit} type="button" data-digit={digit} onClick={() => set.type(set.typed + digit)}>
-            {digit}
-          </button>
-        ))}
-        {unitsFor(reads).map((unit) => (
-          <button
-            key={unit}
-            type="button"
-            data-unit={unit}
-            onClick={() => {
-              const reading = readingOf(set.typed, unit);
-              if (reading !== undefined) onReading(reading);
-            }}
-          >
-            {texts.name('units', unit)}
-          </button>
-        ))}
-        <button type="button" onClick={() => onReading({ open: true })}>
-          {texts.name('outcomes', 'open')}
-        </button>
-        <button type="button" onClick={() => onReading({ unstable: true })}>
-          {texts.name('outcomes', 'unstable')}
-        </button>
-        <button type="button" data-not-taken onClick={onNotTaken}>
-          {texts.say('cannot-take')}
-        </button>
-      </div>
-    </div>
+    <>
+      <ReadingBoxes
+        boxes={boxViews(texts, open.view, set)}
+        name={texts.say('boxes')}
+        activeWord={texts.say('box-active')}
+        onChoose={set.choose}
+      />
+      {odd === undefined ? (
+        <Pad
+          check={active}
+          typed={set.typed}
+          units={padUnits(texts, units)}
+          expected={reads.unit}
+          words={padWords(texts)}
+          onType={set.type}
+          onValue={enter}
+          onOpen={() => onReading({ open: true })}
+          onUnstable={() => onReading({ unstable: true })}
+          onNotTaken={onNotTaken}
+          onUnsafe={stop}
+        />
+      ) : (
+        <UnitOffer
+          other={formatReading(odd.value, odd.other).text}
+          asTyped={formatReading(odd.value, odd.unit).text}
+          onOther={() => give(odd.value, odd.other)}
+          onAsTyped={() => give(odd.value, odd.unit)}
+        >
+          {texts.say('unit-odd')}
+        </UnitOffer>
+      )}
+    </>
   );
-}
-
-function windowOf(texts: ReturnType<typeof useTexts>, open: OpenCase, check: string): string {
-  const window = open.view?.windows[check];
-  return window === undefined ? '' : windowWords(texts, window);
 }

@@ -1,15 +1,11 @@
-import { useState } from 'react';
-import type { Reading } from '../../schema/case.ts';
 import { useServices } from '../hooks/services.tsx';
 import type { OpenCase } from '../hooks/use-case.ts';
 import { answerOf, useReadingSet } from '../hooks/use-reading-set.ts';
 import { readingWords } from '../hooks/wording.ts';
 import { Key } from '../parts/key.tsx';
 import { useTexts } from '../words/use-texts.tsx';
-import { AnswerKeys } from './answer-keys.tsx';
+import { AnswerHands } from './answer-hands.tsx';
 import { Frame } from './frame.tsx';
-import { NotTaken } from './not-taken.tsx';
-import { NumberPad } from './number-pad.tsx';
 import { SiteStrip } from './site-strip.tsx';
 import type { To } from './step-screen.tsx';
 
@@ -26,7 +22,6 @@ interface ReadingProps {
 export function ReadingScreen({ open, check, to }: ReadingProps) {
   const texts = useTexts();
   const { catalog } = useServices();
-  const [asksWhy, setAsksWhy] = useState(false);
   const asLeft = open.view?.next.kind === 'proof' && answerOf(open.state, check, true) !== undefined;
   const set = useReadingSet({
     open,
@@ -35,9 +30,7 @@ export function ReadingScreen({ open, check, to }: ReadingProps) {
     onComplete: () => (asLeft ? to('step') : to('judged', [check])),
   });
   const before = answerOf(open.state, check, asLeft);
-  const reads = catalog.checks[check]?.reads;
-  if (reads === undefined) return null;
-  const give = (reading: Reading): void => void set.give(reading);
+  if (catalog.checks[check] === undefined) return null;
   return (
     <Frame
       name={`reading ${check}`}
@@ -47,20 +40,7 @@ export function ReadingScreen({ open, check, to }: ReadingProps) {
         before !== undefined &&
         texts.say('correct-was', { reading: readingWords(texts, check, before.reading) })
       }
-      hands={
-        asksWhy ? (
-          <NotTaken onReason={(reason) => give({ notTaken: reason })} onBack={() => setAsksWhy(false)} />
-        ) : 'answers' in reads ? (
-          <AnswerKeys
-            check={check}
-            answers={reads.answers}
-            onAnswer={(answer) => give({ answer })}
-            onNotTaken={() => setAsksWhy(true)}
-          />
-        ) : (
-          <NumberPad open={open} set={set} onReading={give} onNotTaken={() => setAsksWhy(true)} />
-        )
-      }
+      hands={<AnswerHands open={open} set={set} />}
       keys={<Key onPress={() => to('step')}>{texts.say('back')}</Key>}
     />
   );

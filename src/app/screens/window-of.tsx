@@ -1,5 +1,6 @@
 import type { CallView } from '../../../machines/call/types.ts';
-import { partsWords, windowWords } from '../hooks/wording.ts';
+import { windowWords } from '../hooks/wording.ts';
+import { WindowScale } from '../parts/window-scale.tsx';
 import { useTexts } from '../words/use-texts.tsx';
 
 interface WindowProps {
@@ -7,24 +8,23 @@ interface WindowProps {
   readonly check: string;
 }
 
-/** What this installation should read, before anything is typed, and what that is made of. */
+/** What this installation should read, before anything is typed; the answer of a look is not told. */
 export function WindowOf({ view, check }: WindowProps) {
   const texts = useTexts();
-  const { say } = texts;
+  const { say, name } = texts;
   const window = view?.windows[check];
   if (window === undefined || window.kind === 'answer') return null;
-  if (window.kind === 'unknown') {
-    const missing = (window.missing ?? []).map((field) => texts.name('fields', field)).join(', ');
-    return (
-      <p className="second-voice">
-        {missing === '' ? say('no-window-plain') : say('no-window', { missing })}
-      </p>
-    );
-  }
-  return (
-    <p className="window">
-      {say('expect')} <strong>{windowWords(texts, window)}</strong>{' '}
-      <span className="second-voice">{partsWords(texts, window)}</span>
-    </p>
-  );
+  const missing = (window.missing ?? []).map((field) => name('fields', field)).join(', ');
+  const words = {
+    title: say('expect'),
+    sentence: `${say('expect')} ${windowWords(texts, window)}`,
+    open: name('outcomes', 'open'),
+    answer: '',
+    unknown: missing === '' ? say('no-window-plain') : say('no-window', { missing }),
+    over: say('word-over'),
+    upTo: say('word-up-to'),
+    part: (part: string) => name('window-parts', part),
+    fromMemory: say('from-memory-short'),
+  };
+  return <WindowScale window={window} words={words} />;
 }
