@@ -138,6 +138,7 @@ function assemble(
     judgements: table('judgements'),
     rules: table('rules'),
     siteSteps: table('site-steps'),
+    water: table('water'),
     words: Object.freeze(Object.fromEntries(languages)),
   });
 }

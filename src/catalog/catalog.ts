@@ -11,6 +11,7 @@ import type {
   Source,
   SparePart,
 } from '../schema/smaller.ts';
+import type { WaterSystem } from '../schema/water.ts';
 import type { ActionWords, CheckWords, FaultWords, Names, SiteStepWords } from '../schema/words.ts';
 
 /** Records of one kind by id, in the order of their ids. */
@@ -50,6 +51,7 @@ export interface Catalog {
   readonly judgements: Table<Judgement>;
   readonly rules: Table<HardRule>;
   readonly siteSteps: Table<SiteStepRecord>;
+  readonly water: Table<WaterSystem>;
   readonly words: Table<Words>;
 }
 

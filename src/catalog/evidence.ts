@@ -7,17 +7,16 @@ export interface Evidenced {
   readonly record: { readonly id: string; readonly from: readonly Evidence[] } & object;
 }
 
-/** Every record that carries evidence, by folder and id. Sources and words carry none. */
+/** Every record that carries evidence, by folder and id: all but sources and words. */
 export function evidencedRecords(catalog: Catalog): Evidenced[] {
-  const { motors, motorModels, conductors, netlists, boxes, elements, faults, actions, checks } = catalog;
-  const { instruments, circumstances, hazards, parts, judgements, rules, siteSteps } = catalog;
-  const folders = { motors, conductors, netlists, boxes, elements, faults, actions, checks, instruments };
-  const others = { circumstances, hazards, parts, judgements, rules };
-  const hyphenated = { 'motor-models': motorModels, 'site-steps': siteSteps };
-  return Object.entries({ ...folders, ...others, ...hyphenated }).flatMap(([folder, table]) =>
-    Object.values(table).map((record) => ({ at: `${folder}/${record.id}`, record })),
+  const { version: _, sources: __, words: ___, ...tables } = catalog;
+  return Object.entries(tables).flatMap(([name, table]) =>
+    Object.values(table).map((record) => ({ at: `${folderOf(name)}/${record.id}`, record })),
   );
 }
+
+/** `motorModels` is read from the folder motor-models. */
+const folderOf = (table: string): string => table.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
 
 /** Third ring, evidence: every figure has an entry that vouches for it, and no entry vouches for nothing. */
 export function evidenceProblems(catalog: Catalog): Problem[] {

@@ -4,6 +4,7 @@ import { action, fault } from '../schema/fault.ts';
 import { conductor, motor, motorModel } from '../schema/motor.ts';
 import { box, element, netlist } from '../schema/netlist.ts';
 import { circumstance, hardRule, hazard, judgement, siteStep, source, sparePart } from '../schema/smaller.ts';
+import { waterSystem } from '../schema/water.ts';
 import { actionWords, checkWords, faultWords, names, siteStepWords } from '../schema/words.ts';
 
 /** Folder of content → shape of its records. The editor's JSON Schemas are written from the same table. */
@@ -25,6 +26,7 @@ export const RECORD_SHAPES = {
   judgements: judgement,
   rules: hardRule,
   'site-steps': siteStep,
+  water: waterSystem,
 } as const;
 export type RecordFolder = keyof typeof RECORD_SHAPES;
 
