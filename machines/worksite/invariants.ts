@@ -167,9 +167,8 @@ export const CHECK_INVARIANTS: readonly CheckInvariant[] = [
   {
     name: 'readings-only-in-the-state-they-mean',
     sentence: 'A reading is asked for only with the supply and the leads as it needs them.',
-    holds: ({ predict, site: { supply, leads } }, { site }) =>
-      'sumTest' in predict ||
-      ((supply === 'any' || supply === site.supply) && (leads === 'any' || leads === site.leads)),
+    holds: ({ site: { supply, leads } }, { site }) =>
+      (supply === 'any' || supply === site.supply) && (leads === 'any' || leads === site.leads),
   },
   {
     name: 'parts-are-exchanged-dead',

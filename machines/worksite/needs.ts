@@ -15,13 +15,13 @@ function isComputed(check: Check): boolean {
 
 /** An instrument that must never meet a live circuit, a hand inside, or a record that asks for a lock. */
 export function needsDead(check: Check, work: WorkPlace): boolean {
+  if (check.site.supply === 'locked') return true;
   if (isComputed(check)) return false;
   const { reads, predict, site } = check;
   const passive =
     'quantity' in reads && (reads.quantity === 'resistance' || reads.quantity === 'capacitance');
   const drives = 'reads' in predict && ['ohms', 'capacitance', 'insulation'].includes(predict.reads);
-  const inside = site.supply !== 'live' && hasWorkInside(check, work);
-  return site.supply === 'locked' || passive || drives || inside;
+  return passive || drives || (site.supply !== 'live' && hasWorkInside(check, work));
 }
 
 /** Taken with power on, but something is fitted by hand first: that part of it is dead work. */

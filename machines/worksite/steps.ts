@@ -169,7 +169,10 @@ function moveLeads(path: Path, wanted: Check['site']['leads'], atWell: boolean):
 function toLive(check: Check, path: Path): void {
   const touched = touchedPlaces(check, path.work);
   if (needsSubstitute(check, path.work) && path.site.substitute === 'none') {
-    proveAt(path, ['box']);
+    proveAt(
+      path,
+      isLanded(path) ? ['box'] : SURFACE.filter((place) => place === 'box' || place === path.work.leadsAt),
+    );
     path.do('fit-substitute');
   }
   restore(path, touched);
@@ -187,8 +190,7 @@ function openLive(path: Path, touched: readonly Place[]): void {
 
 /** Back to power: what was lifted is landed dead, covers go on, people step back, then the lock comes off. */
 function restore(path: Path, keepOpen: readonly Place[]): void {
-  const { site } = path;
-  if (site.leads !== 'connected' || site.electronics === 'disconnected') landAll(path);
+  if (!isLanded(path)) landAll(path);
   if (path.site.supply === 'live') {
     closeAllBut(path, keepOpen);
     return;
@@ -202,6 +204,10 @@ function restore(path: Path, keepOpen: readonly Place[]): void {
 function closeAllBut(path: Path, keepOpen: readonly Place[]): void {
   const toClose = PLACES.filter((place) => path.site.places[place] !== 'closed' && !keepOpen.includes(place));
   for (const place of toClose) path.do('close-cover', place);
+}
+
+function isLanded({ site }: Path): boolean {
+  return site.leads === 'connected' && site.electronics === 'in-circuit';
 }
 
 function landAll(path: Path): void {

@@ -1,9 +1,21 @@
+import { isDeepStrictEqual } from 'node:util';
 import { describe, expect, test } from 'vitest';
 import { CHANGE_INVARIANTS, STATE_INVARIANTS } from '../../../machines/worksite/invariants-of-the-machine.ts';
+import { mayDo, SITE_STEPS, type SiteStep } from '../../../machines/worksite/step-table.ts';
+import type { Work } from '../../../machines/worksite/work.ts';
 import { worksiteMachine } from '../../../machines/worksite/worksite.machine.ts';
 import { regionsAskedBy } from './support/asks.ts';
 import { withAnswer, withGuard } from './support/broken.ts';
-import { everyChange, firstSite, isAny, MEMORY, MEMORY_REGIONS, walkCore } from './support/walk.ts';
+import { INSTALLATIONS } from './support/checks.ts';
+import {
+  type Change,
+  everyChange,
+  firstSite,
+  isAny,
+  MEMORY,
+  MEMORY_REGIONS,
+  walkCore,
+} from './support/walk.ts';
 
 const core = [...walkCore()];
 const memoryValues = Object.values(MEMORY).reduce((product, values) => product * values.length, 1);
@@ -69,7 +81,9 @@ describe('in every state', () => {
 
 describe('at every change', () => {
   const counterexamples = new Map<string, unknown>();
+  const unlike = new Set<string>();
   for (const change of everyChange()) {
+    for (const step of stepsUnlike(change)) unlike.add(step);
     for (const { name, holds } of CHANGE_INVARIANTS) {
       if (!holds(change.before, change.event, change.after)) counterexamples.set(name, change);
     }
@@ -77,6 +91,39 @@ describe('at every change', () => {
   test.each(CHANGE_INVARIANTS)('$name: $sentence', ({ name }) => {
     expect(counterexamples.get(name)).toBeUndefined();
   });
+
+  test('what a step is said to make true is what the machine makes of it', () => {
+    expect([...unlike]).toEqual([]);
+  });
+});
+
+type Table = Readonly<Record<string, SiteStep>>;
+
+/** Steps that may be done here with this event, and whose effect is not what the machine does. */
+function stepsUnlike({ before, event, after }: Change, table: Table = SITE_STEPS): string[] {
+  return INSTALLATIONS.flatMap((installation) => {
+    const work: Work = { ...installation, ...HAS_READ, interlocks: {}, site: before, who: 'qualified' };
+    const place = 'place' in event ? event.place : work.leadsAt;
+    const isElsewhere =
+      (event.type === 'lift-leads' || event.type === 'land-leads') && place !== work.leadsAt;
+    if (isElsewhere) return [];
+    const said = Object.entries(table).filter(
+      ([, step]) => step.says(place) === event.type && mayDo(step, place, work),
+    );
+    return said
+      .filter(([, step]) => !isDeepStrictEqual({ ...before, ...step.makes(before, place) }, { ...after }))
+      .map(([id]) => id);
+  });
+}
+
+const HAS_READ = { windingOhmsRead: true, overloadRead: true } as const;
+
+test('a step that promised less than it does would be seen', () => {
+  const careless: Table = {
+    ...SITE_STEPS,
+    'lift-leads': { ...SITE_STEPS['lift-leads'], makes: () => ({ leads: 'lifted' }) },
+  };
+  expect(isAny(everyChange(), (change) => stepsUnlike(change, careless).includes('lift-leads'))).toBe(true);
 });
 
 /** For each invariant a machine with one mistake that breaks it. */

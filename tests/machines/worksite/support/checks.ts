@@ -329,7 +329,8 @@ export const REAL_INTERLOCKS: Readonly<Record<string, Interlock>> = Object.fromE
 );
 
 /** Installations that differ in what the interlock asks of them. */
-export const INSTALLATIONS: readonly Omit<Work, 'interlocks' | 'site' | 'who'>[] = [
+type Kind = Omit<Work, 'interlocks' | 'site' | 'who'>;
+export const INSTALLATIONS: readonly [Kind, Kind, Kind] = [
   { holdsCapacitor: true, plugApart: false, leadsAt: 'box', secondSource: true, deadHead: 'below-ratings' },
   { holdsCapacitor: true, plugApart: true, leadsAt: 'box', secondSource: false, deadHead: 'above-ratings' },
   { holdsCapacitor: false, plugApart: false, leadsAt: 'switch', secondSource: true },
