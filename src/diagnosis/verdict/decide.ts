@@ -117,7 +117,7 @@ function carrying(evidence: readonly EvidenceLine[]): EvidenceLine[] {
 
 /** Nothing more can be read. Pulling is not named below its threshold or with a rule owed. */
 function honestEnding(verdict: Verdict, at: { past: boolean; pull: boolean; owed: readonly Owed[] }): Verdict {
-  const owed = at.owed.map((one) => one.rule);
+  const owed = [...new Set(at.owed.map((one) => one.rule))];
   if (at.past && !at.pull) return { ...verdict, owed };
   if (at.past) return { ...verdict, kind: 'group', verdictClass: 'pull-likely', owed };
   return { ...verdict, kind: verdict.probability >= 0.5 && !at.pull ? 'group' : 'watch', owed };

@@ -1,4 +1,5 @@
 import type { Evidence } from '../../schema/basics.ts';
+import type { Conductor } from '../../schema/motor.ts';
 import type { Knowledge } from '../knowledge.ts';
 import type { System } from '../system.ts';
 import type { ExpectedWindow, WindowPart } from '../types.ts';
@@ -26,4 +27,9 @@ export interface Draft {
 export function evidenceFor(from: readonly Evidence[], field: string): readonly Evidence[] {
   const named = from.filter((one) => one.of?.some((name) => name === field || name.startsWith(`${field}.`)));
   return named.length > 0 ? named : from.filter((one) => one.of === undefined);
+}
+
+/** Evidence of the conductors of a run, each named once. */
+export function cableEvidence(...conductors: readonly Conductor[]): readonly Evidence[] {
+  return [...new Map(conductors.map((one) => [one.id, one])).values()].flatMap((one) => one.from);
 }

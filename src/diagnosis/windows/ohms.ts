@@ -5,7 +5,7 @@ import type { Quantity, Range } from '../../units/units.ts';
 import { figureOf } from '../judgements.ts';
 import type { SystemChoice } from '../system.ts';
 import type { WindowPart } from '../types.ts';
-import { type Asked, type Draft, evidenceFor } from './draft.ts';
+import { type Asked, cableEvidence, type Draft, evidenceFor } from './draft.ts';
 import { meterLimits } from './meter.ts';
 import { soundValue } from './sound.ts';
 
@@ -24,7 +24,7 @@ export function ohmsWindow(asked: Asked, check: Check, choice: SystemChoice): Dr
   const parts: WindowPart[] = [
     { name: 'table', low: low.table, high: high.table, from: evidenceFor(motor.from, 'winding') },
     { name: 'temperature', low: low.temperature, high: high.temperature, from: asked.knowledge.judgements['winding-temperature']?.from ?? [] },
-    { name: 'cable', low: low.cable, high: high.cable, from: [...new Set([...buried.conductor.from, ...drop.conductor.from])] },
+    { name: 'cable', low: low.cable, high: high.cable, from: cableEvidence(buried.conductor, drop.conductor) },
   ];
   return { kind: 'range', parts: parts.filter((part) => Math.abs(part.low) + Math.abs(part.high) > 1e-6), quality: 'table' };
 }

@@ -1,6 +1,6 @@
 import type { PlantInput } from '../../plant/types.ts';
 import type { SystemChoice } from '../system.ts';
-import type { Draft } from './draft.ts';
+import { cableEvidence, type Draft } from './draft.ts';
 
 /**
  * The sum test: (yellow–black + yellow–red − black–red) ÷ 2 is the yellow conductor alone, whatever
@@ -14,7 +14,7 @@ export function sumWindow(choice: SystemChoice): Draft {
     name: 'cable',
     low: conductorOhms(input, 'low'),
     high: conductorOhms(input, 'high'),
-    from: [...input.buried.conductor.from, ...input.drop.conductor.from],
+    from: cableEvidence(input.buried.conductor, input.drop.conductor),
   } as const;
   return { kind: 'range', parts: [part], quality: 'table' };
 }
