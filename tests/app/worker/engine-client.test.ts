@@ -51,16 +51,27 @@ const viewCalled = (contentVersion: string): CallView => ({
   assumed: [],
 });
 
-test('answers that come in another order go to the questions that they answer', async () => {
+test('of the questions that come up meanwhile only the newest is asked, and answers them all', async () => {
   const worker = fakeWorker();
   const engine = connectEngine(worker.channel);
   const first = engine.view(state);
   const second = engine.view(state);
-  const [one, two] = worker.asked;
-  worker.say({ kind: 'view', ask: two!.ask, view: viewCalled('second') });
-  worker.say({ kind: 'view', ask: one!.ask, view: viewCalled('first') });
-  expect((await first).contentVersion).toBe('first');
-  expect((await second).contentVersion).toBe('second');
+  const third = engine.view(state);
+  expect(worker.asked).toHaveLength(1);
+  worker.say({ kind: 'view', ask: worker.asked[0]!.ask, view: viewCalled('first') });
+  expect(worker.asked).toHaveLength(2);
+  worker.say({ kind: 'view', ask: worker.asked[1]!.ask, view: viewCalled('third') });
+  const versions = (await Promise.all([first, second, third])).map((view) => view.contentVersion);
+  expect(versions).toEqual(['first', 'third', 'third']);
+});
+
+test('an answer to a question that nobody asked is left lying', async () => {
+  const worker = fakeWorker();
+  const engine = connectEngine(worker.channel);
+  const open = engine.view(state);
+  worker.say({ kind: 'view', ask: 99, view: viewCalled('stray') });
+  worker.say({ kind: 'view', ask: worker.asked[0]!.ask, view: viewCalled('mine') });
+  expect((await open).contentVersion).toBe('mine');
 });
 
 test('an engine that cannot answer says so in its own words', async () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { FIRST_QUESTION } from '../../../machines/procedures/all.ts';
-import { loadCatalog } from '../../../src/catalog/load.ts';
+import { catalogFrom } from '../../../src/cli/content.ts';
 import { claimedRepairs, type Rig, readAll, rigOf } from './support/rig.ts';
 
 /**
@@ -8,7 +8,7 @@ import { claimedRepairs, type Rig, readAll, rigOf } from './support/rig.ts';
  * put into an installation, every check is read without noise, and the trees are folded over the
  * answers: one of them should claim the right repair, and few should claim a wrong one.
  */
-const built = loadCatalog();
+const built = catalogFrom('content');
 
 const INSTALLATIONS = [
   ['none-2-wire', '2-wire-0.75hp-230v'],

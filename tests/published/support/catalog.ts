@@ -1,6 +1,6 @@
-import { loadCatalog } from '../../../src/catalog/load.ts';
+import { catalogFrom } from '../../../src/cli/content.ts';
 
 /** The real content, which is what published values are held against. */
-const built = loadCatalog();
+const built = catalogFrom('content');
 if ('problems' in built) throw new Error('the content has problems: npm run check:content');
 export const catalog = built.catalog;
