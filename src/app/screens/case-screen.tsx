@@ -1,4 +1,5 @@
 import type { CaseScreenName, Route } from '../hooks/route.ts';
+import { useServices } from '../hooks/services.tsx';
 import { type OpenCase, useCase } from '../hooks/use-case.ts';
 import { useTexts } from '../words/use-texts.tsx';
 import { FirstScreen } from './first-screen.tsx';
@@ -8,6 +9,7 @@ import { KnownScreen } from './known-screen.tsx';
 import { NoAdvice } from './no-advice.tsx';
 import { ReadingScreen } from './reading-screen.tsx';
 import { ReportScreen } from './report-screen.tsx';
+import { SaveKey } from './save-key.tsx';
 import { SiteStrip } from './site-strip.tsx';
 import { StepScreen } from './step-screen.tsx';
 import { SuspectsScreen } from './suspects-screen.tsx';
@@ -23,8 +25,22 @@ export function CaseScreen({ route, go }: CaseProps) {
   const open = useCase(route.case, route.screen === 'seen' || route.screen === 'known');
   return (
     <div className="case" aria-busy={open.waiting}>
+      <NotKept caseId={route.case} />
       <Screen open={open} route={route} go={go} />
     </div>
+  );
+}
+
+/** Where the browser refuses to store: said on every screen, with the file one tap away. */
+function NotKept({ caseId }: { caseId: string }) {
+  const { store } = useServices();
+  const { say } = useTexts();
+  if (!store.volatile) return null;
+  return (
+    <aside className="standing">
+      <p>{say('not-kept')}</p>
+      <SaveKey caseId={caseId} />
+    </aside>
   );
 }
 

@@ -67,7 +67,13 @@ function ProofDone({ open, proof }: { open: OpenCase; proof: Proof }) {
       }
       keys={
         <>
-          <Key onPress={() => go({ screen: 'trail', case: open.id, about: [] })}>{say('look-again')}</Key>
+          {odd.length > 0 ? (
+            <Key onPress={() => void open.say({ kind: 'visit', type: 'repair-did-not-help' })}>
+              {say('no-help')}
+            </Key>
+          ) : (
+            <Key onPress={() => go({ screen: 'trail', case: open.id, about: [] })}>{say('look-again')}</Key>
+          )}
           <Key main onPress={() => void open.say({ kind: 'visit', type: 'closed' })}>
             {say('proof-close')}
           </Key>

@@ -42,6 +42,7 @@ export function StepScreen({ open, to }: { open: OpenCase; to: To }) {
     case 'ask-installation':
       return <AskInstallationScreen open={open} field={step.field} options={step.options} to={to} />;
     case 'verdict':
+      if (open.view.visit === 'closed') return <ClosedScreen open={open} verdict={step.verdict} owed={[]} />;
       return <VerdictScreen open={open} verdict={step.verdict} />;
     case 'proof':
       return <ProofScreen open={open} proof={step} />;

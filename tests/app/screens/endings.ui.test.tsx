@@ -49,7 +49,8 @@ const verdict: Verdict = {
   proof: [{ ...capacitance, check: 'amps-red', unit: 'A', low: 0, high: 1.4 }],
 };
 
-const withVerdict = (over: Partial<Verdict> = {}) => callView({ next: { kind: 'verdict', verdict: { ...verdict, ...over } } });
+const withVerdict = (over: Partial<Verdict> = {}) =>
+  callView({ next: { kind: 'verdict', verdict: { ...verdict, ...over } } });
 
 test('a named verdict shows what was read against what was expected, the repair and the empty proof run', async () => {
   const { store } = await stage({ hash: `#/case/${CASE}/step`, events: EVENTS, view: () => withVerdict() });
@@ -60,11 +61,17 @@ test('a named verdict shows what was read against what was expected, the repair 
   expect(evidence).toHaveTextContent('100–132 µF ◇');
   expect(screen.getByText('Would overturn it:')).toBeVisible();
   await userEvent.click(screen.getByRole('button', { name: 'Repaired: prove it' }));
-  await waitFor(async () => expect((await eventsOf(store)).at(-1)).toMatchObject({ kind: 'visit', type: 'repaired' }));
+  await waitFor(async () =>
+    expect((await eventsOf(store)).at(-1)).toMatchObject({ kind: 'visit', type: 'repaired' }),
+  );
 });
 
 test('a pull is said in words', async () => {
-  await stage({ hash: `#/case/${CASE}/step`, events: EVENTS, view: () => withVerdict({ verdictClass: 'pull' }) });
+  await stage({
+    hash: `#/case/${CASE}/step`,
+    events: EVENTS,
+    view: () => withVerdict({ verdictClass: 'pull' }),
+  });
   await screen.findByText('Pull the pump.');
 });
 
@@ -108,8 +115,19 @@ test('suspects are told in hundredths, and each ruled-out one names its reading'
         judged: [{ check: 'start-capacitance', reading: { value: [0.4, 'uF'] }, outcome: 'low' }],
         suspects: [
           { ...open, probability: 0.71 },
-          { fault: 'start-capacitor-weak', variant: 'open', action: 'replace-start-capacitor', probability: 0.2 },
-          { fault: 'winding-main-open', variant: 'main', action: 'pull-pump', probability: 0.001, ruledOutBy: 'start-capacitance' },
+          {
+            fault: 'start-capacitor-weak',
+            variant: 'open',
+            action: 'replace-start-capacitor',
+            probability: 0.2,
+          },
+          {
+            fault: 'winding-main-open',
+            variant: 'main',
+            action: 'pull-pump',
+            probability: 0.001,
+            ruledOutBy: 'start-capacitance',
+          },
         ],
       }),
   });
@@ -137,7 +155,9 @@ test('a proof run that is held offers the close, and an odd reading says that no
   });
   await screen.findByText(/the repair is not proved/);
   await userEvent.click(screen.getByRole('button', { name: 'It did not help' }));
-  await waitFor(async () => expect((await eventsOf(store)).at(-1)).toMatchObject({ kind: 'visit', type: 'repair-did-not-help' }));
+  await waitFor(async () =>
+    expect((await eventsOf(store)).at(-1)).toMatchObject({ kind: 'visit', type: 'repair-did-not-help' }),
+  );
 });
 
 test('a call that was closed without a repair shows that it is closed', async () => {

@@ -1,4 +1,4 @@
-import { render } from '@testing-library/react';
+import { act, render } from '@testing-library/react';
 import { Suspense } from 'react';
 import type { CallView } from '../../../machines/call/types.ts';
 import { App } from '../../../src/app/App.tsx';
@@ -44,11 +44,14 @@ export async function stage({ hash, events = [], view = nothingYet, refusesStora
     view: async (state) => view(state),
   };
   window.location.hash = hash;
-  render(
-    <Suspense fallback="…">
-      <App engine={engine} store={Promise.resolve(store)} presence={trackPresence(() => Date.now())} update={undefined} />
-    </Suspense>,
-  );
+  const kept = Promise.resolve(store);
+  await act(async () => {
+    render(
+      <Suspense fallback="…">
+        <App engine={engine} store={kept} presence={trackPresence(() => Date.now())} update={undefined} />
+      </Suspense>,
+    );
+  });
   return { store };
 }
 
