@@ -29,13 +29,14 @@ export function ohmsWindow(asked: Asked, check: Check, choice: SystemChoice): Dr
   return { kind: 'range', parts: parts.filter((part) => Math.abs(part.low) + Math.abs(part.high) > 1e-6), quality: 'table' };
 }
 
+/** Joints are counted with the cable. */
 interface End {
   readonly table: number;
   readonly temperature: number;
   readonly cable: number;
 }
 
-/** Stands for "no cable" in the plant, which takes no conductor of exactly nothing. */
+/** Stands for no cable and no winding: the plant takes no conductor of exactly nothing. */
 const ALMOST_NONE = 1e-9;
 
 function endOf(asked: Asked, check: Check, at: { choice: SystemChoice; end: 'low' | 'high' }): End | undefined {
@@ -43,11 +44,12 @@ function endOf(asked: Asked, check: Check, at: { choice: SystemChoice; end: 'low
   const warmth = figureOf(asked.knowledge.judgements, 'winding-temperature', warmthName(asked, end));
   const ohms = (temperature: number, cable: number): number | undefined =>
     soundValue(moved(choice.input, { end, temperature, cable }), choice.spreads, check);
+  const joints = ohms(ALMOST_NONE, ALMOST_NONE);
   const table = ohms(1, ALMOST_NONE);
   const warm = ohms(warmth, ALMOST_NONE);
   const all = ohms(warmth, 1);
-  if (table === undefined || warm === undefined || all === undefined) return undefined;
-  return { table, temperature: warm - table, cable: all - warm };
+  if (joints === undefined || table === undefined || warm === undefined || all === undefined) return undefined;
+  return { table: table - joints, temperature: warm - table, cable: all - warm + joints };
 }
 
 const warmthName = (asked: Asked, end: 'low' | 'high'): string => (end === 'low' ? 'cold' : asked.justRun ? 'justRun' : 'warm');
