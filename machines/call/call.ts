@@ -148,7 +148,7 @@ function lastProcedure(call: OpenCall): string | undefined {
 }
 
 function placeOf(catalog: Catalog, next: NextStep): Place | undefined {
-  if (next.kind === 'site-steps') return next.steps[0]?.place ?? catalog.checks[next.then[0] ?? '']?.site.place;
+  if (next.kind === 'site-steps') return next.steps[0]?.place ?? catalog.checks[next.towards[0] ?? '']?.site.place;
   if (next.kind === 'check') return catalog.checks[next.checks[0]?.check ?? '']?.site.place;
   if (next.kind === 'proof') return catalog.checks[next.check?.check ?? '']?.site.place;
   return undefined;

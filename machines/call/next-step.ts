@@ -109,7 +109,7 @@ interface Best {
 function asStep(choosing: Choosing, { candidates, best, others }: Best): NextStep {
   const { steps } = candidates.find((one) => one.proposal.checks === best.checks) ?? { steps: [] };
   const ranked = describe(choosing, best, true);
-  if (steps.length > 0) return { kind: 'site-steps', steps, then: best.checks, ranked };
+  if (steps.length > 0) return { kind: 'site-steps', steps, towards: best.checks, ranked };
   return {
     kind: 'check',
     checks: best.checks.map((check) => viewOf(choosing.readings, check)),

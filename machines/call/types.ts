@@ -49,9 +49,9 @@ export interface CheckView {
 export type NextStep =
   | {
       readonly kind: 'site-steps';
-      /** Steps still missing before `then` may be shown, in order. */
+      /** Steps still missing before the checks of `towards` may be shown, in order. */
       readonly steps: readonly SiteStepView[];
-      readonly then: readonly string[];
+      readonly towards: readonly string[];
       readonly ranked: RankedCheck | undefined;
     }
   | {

@@ -16,7 +16,7 @@ export function nextWords(texts: Texts, view: CallView): { what: string; why: st
       };
     case 'site-steps':
       return {
-        what: say('next-safe', { what: names(texts, next.then) }),
+        what: say('next-safe', { what: names(texts, next.towards) }),
         why: whyLine(texts, next.ranked?.minutes),
       };
     case 'ask-installation':

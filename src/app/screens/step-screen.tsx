@@ -28,10 +28,10 @@ export function StepScreen({ open, to }: { open: OpenCase; to: To }) {
         <SiteStepsScreen
           open={open}
           steps={step.steps}
-          checks={step.then}
+          checks={step.towards}
           site={open.view.site}
           then={texts.say('site-then', {
-            checks: step.then.map((check) => texts.check(check).name).join(', '),
+            checks: step.towards.map((check) => texts.check(check).name).join(', '),
           })}
         />
       );
