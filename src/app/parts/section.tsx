@@ -59,7 +59,7 @@ export function TitleBlock({
   cells: readonly { readonly name: string; readonly text: string }[];
 }) {
   return (
-    <dl className="title-block">
+    <dl className="title-cells">
       {cells.map(({ name, text }) => (
         <div key={name} className="title-cell">
           <dt>{name}</dt>

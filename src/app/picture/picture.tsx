@@ -1,49 +1,139 @@
+import '../styles/base.css';
+import '../styles/picture.css';
+import { useMemo, useRef } from 'react';
 import type { SiteView } from '../../../machines/call/types.ts';
 import type { CheckPoint } from '../../schema/check.ts';
 import type { Netlist } from '../../schema/netlist.ts';
-import { joinsOf } from './joins.ts';
-import { layOut, type Placed } from './layout.ts';
-import { Probes } from './probes.tsx';
-import { SheetDrawing } from './sheet-drawing.tsx';
-import { siteLook } from './site-look.ts';
+import { compose } from './compose.ts';
+import type { Drawing } from './drawing.ts';
+import { pathText } from './geometry.ts';
+import type { Focus } from './layout.ts';
+import type { Lengths, PictureWords } from './names.ts';
+import { ProbesDrawing } from './probe-drawing.tsx';
+import { type ProbePlaces, probePlaces } from './probe-places.ts';
+import {
+  CasingDrawing,
+  FrameDrawing,
+  GroundDrawing,
+  LabelDrawing,
+  PadlockDrawing,
+  ScrewDrawing,
+  SymbolDrawing,
+  TieDrawing,
+} from './shape-drawing.tsx';
+import { useSize } from './use-size.ts';
+import { HopDrawing, WireDrawing } from './wire-drawing.tsx';
 
 interface PictureProps {
   readonly pieces: readonly Netlist[];
-  /** Place of the present step. */
-  readonly focus: 'panel' | 'switch' | 'box' | 'well';
+  /** Place of the present step; without one nothing is drawn large. */
+  readonly focus: Focus;
   readonly site: SiteView;
-  readonly at: CheckPoint;
-  /** Unit in the meter's face; empty for a look. */
-  readonly unit: string;
+  /** Where the present check touches; absent where nothing is read. */
+  readonly at?: CheckPoint | undefined;
+  /** Sign of the unit in the meter's face. */
+  readonly unit?: string;
   readonly words: PictureWords;
+  readonly lengths?: Lengths | undefined;
+  /** Line over the drawing: the full name of the place, and what else is so of it. */
+  readonly title?: string;
+  readonly note?: string;
+  /** Names of the probe points, in order; the legend under the drawing. */
+  readonly points?: readonly string[];
   /** The whole in one sentence, for those who do not see it. */
   readonly spoken: string;
 }
 
-export interface PictureWords {
-  /** Name of a sheet: "panel", "pressure switch", the box kind, "well head". */
-  sheet(sheet: Netlist['sheet']): string;
-  readonly live: string;
-  readonly lifted: string;
-}
-
 /** The installation in front of you, drawn from its netlist, with the probe points marked. */
-export function Picture({ pieces, focus, site, at, unit, words, spoken }: PictureProps) {
-  const layout = layOut(pieces, focus);
-  const look = siteLook(site);
+export function Picture(props: PictureProps) {
+  const { pieces, focus, site, at, unit = '', words, lengths, title, note, points = [], spoken } = props;
+  const holder = useRef<HTMLDivElement>(null);
+  const { width, height, zoom } = useSize(holder);
+  const composed = useMemo(
+    () => compose({ pieces, focus, site, words, lengths, size: { width, height } }),
+    [pieces, focus, site, words, lengths, width, height],
+  );
+  const places = useMemo(() => (at === undefined ? undefined : probePlaces(composed, at)), [composed, at]);
   return (
-    <svg className="picture" viewBox={`0 0 ${layout.width} ${layout.height}`} role="img" aria-label={spoken}>
-      <g fill="none" stroke="var(--ink)" strokeWidth="1.4">
-        {joinsOf(layout).map(({ key, points }) => (
-          <polyline key={key} points={points} />
-        ))}
-      </g>
-      {layout.sheets.map((placed) => (
-        <SheetDrawing key={placed.piece.id} placed={placed} look={look} words={words} />
-      ))}
-      <Probes sheet={layout.sheets.find(isFocus)} sheets={layout.sheets} at={at} unit={unit} />
-    </svg>
+    <figure className="picture">
+      {title !== undefined && (
+        <figcaption>
+          <strong>{title}</strong> {note}
+        </figcaption>
+      )}
+      <div className="picture-holder" ref={holder}>
+        <svg
+          role="img"
+          aria-label={spoken}
+          width={width * zoom}
+          height={height * zoom}
+          viewBox={`0 0 ${width} ${height}`}
+        >
+          <DrawingShapes drawing={composed.drawing} places={places} unit={unit} />
+        </svg>
+      </div>
+      {points.length > 0 && <Legend points={points} />}
+    </figure>
   );
 }
 
-const isFocus = (placed: Placed): boolean => placed.focus;
+interface ShapesProps {
+  readonly drawing: Drawing;
+  readonly places: ProbePlaces | undefined;
+  readonly unit: string;
+}
+
+/** Frames under wires under symbols under words; the probes over all. */
+function DrawingShapes({ drawing, places, unit }: ShapesProps) {
+  return (
+    <>
+      {drawing.frames.map((frame) => (
+        <FrameDrawing key={frame.sheet} frame={frame} />
+      ))}
+      {drawing.casing !== undefined && <CasingDrawing casing={drawing.casing} />}
+      {drawing.grounds.map((ground) => (
+        <GroundDrawing key={pathText([ground.from])} ground={ground} />
+      ))}
+      {drawing.wires.map((wire) => (
+        <WireDrawing key={wire.id} wire={wire} />
+      ))}
+      {drawing.hops.map((hop) => (
+        <HopDrawing key={pathText([hop])} at={hop} />
+      ))}
+      {drawing.ties.map((tie) => (
+        <TieDrawing key={pathText([tie.from])} tie={tie} />
+      ))}
+      {drawing.symbols.map((symbol) => (
+        <SymbolDrawing key={symbol.id} symbol={symbol} />
+      ))}
+      {drawing.dots.map(([x, y]) => (
+        <circle key={`${x} ${y}`} cx={x} cy={y} r="3" fill="var(--ink)" />
+      ))}
+      {drawing.screws.map((screw) => (
+        <ScrewDrawing key={screw.id} screw={screw} />
+      ))}
+      {drawing.padlocks.map((padlock) => (
+        <PadlockDrawing key={pathText([padlock])} at={padlock} />
+      ))}
+      {drawing.labels.map((label) => (
+        <LabelDrawing key={label.id} label={label} />
+      ))}
+      {places !== undefined && <ProbesDrawing places={places} unit={unit} />}
+    </>
+  );
+}
+
+function Legend({ points }: { points: readonly string[] }) {
+  return (
+    <ol className="picture-legend">
+      {points.map((point, index) => (
+        <li key={point}>
+          <span className="picture-legend-number" aria-hidden="true">
+            {index + 1}
+          </span>{' '}
+          {point}
+        </li>
+      ))}
+    </ol>
+  );
+}

@@ -2,93 +2,88 @@ import type { ReactNode } from 'react';
 import type { PartKind } from '../../schema/netlist.ts';
 
 /**
- * One symbol a kind of part, drawn lying across a line from (-half, 0) to (half, 0).
- * `made` is how a moving contact stands.
+ * One symbol a kind of part, lying across its line from (−half, 0) to (half, 0); `reach` is how far
+ * it stands out to each side. Drawn in the ink of its parent.
  */
 export interface SymbolShape {
   readonly half: number;
+  readonly reach: number;
   readonly shape: ReactNode;
+  /** Drawn on a small sheet too. */
+  readonly always?: true;
 }
 
 const dots = (half: number): ReactNode => (
-  <g fill="currentColor" stroke="none">
-    <circle cx={-half} r="2.4" />
-    <circle cx={half} r="2.4" />
-  </g>
+  <>
+    <circle cx={-half} r="2.2" fill="currentColor" stroke="none" />
+    <circle cx={half} r="2.2" fill="currentColor" stroke="none" />
+  </>
 );
 
-const contact = (made: boolean): SymbolShape => ({
-  half: 10,
-  shape: (
-    <g>
-      {dots(10)}
-      <path d={made ? 'M-10 0H10' : 'M-10 0 8-9'} strokeWidth={made ? 3.4 : 2.4} />
-    </g>
-  ),
-});
+const arm = (made: boolean, half = 8): ReactNode => (
+  <>
+    {dots(half)}
+    <path d={made ? `M${-half} 0H${half}` : `M${-half} 0L${half - 1}-9`} strokeWidth={made ? 3.6 : 2.4} />
+  </>
+);
 
-const capacitor: SymbolShape = {
-  half: 3,
-  shape: <path d="M-3-9V9M3-9V9" strokeWidth="2.6" />,
+const HALF_ROUNDS = 'a3.5 3.5 0 0 1 7 0';
+
+const made: SymbolShape = { half: 8, reach: 4, shape: arm(true), always: true };
+const parted: SymbolShape = { half: 8, reach: 9, shape: arm(false), always: true };
+const innerParted: SymbolShape = { half: 7, reach: 9, shape: arm(false, 7) };
+const capacitor: SymbolShape = { half: 3, reach: 9, shape: <path d="M-3-9V9M3-9V9" strokeWidth="2.8" /> };
+const coil: SymbolShape = { half: 14, reach: 4, shape: <path d={`M-14 0${HALF_ROUNDS.repeat(4)}`} /> };
+const winding: SymbolShape = { ...coil, always: true };
+const resistor: SymbolShape = { half: 8, reach: 4, shape: <path d="M-8-4H8V4H-8z" fill="var(--paper)" /> };
+const overload: SymbolShape = { half: 8, reach: 8, shape: <path d="M-8 0a8 8 0 0 1 16 0" /> };
+const splice: SymbolShape = {
+  half: 6,
+  reach: 6,
+  shape: <path d="M-7 0 0-6 7 0 0 6z" fill="var(--paper)" />,
+  always: true,
 };
+const blade: SymbolShape = { half: 5, reach: 6, shape: <path d="M-5-6V6M5-6V6M-5 0H5" /> };
 
-const coil: SymbolShape = {
-  half: 14,
-  shape: <path d="M-14 0a3.5 3.5 0 0 1 7 0a3.5 3.5 0 0 1 7 0a3.5 3.5 0 0 1 7 0a3.5 3.5 0 0 1 7 0" />,
-};
-
-const resistor: SymbolShape = { half: 11, shape: <path d="M-11-4.5H11V4.5H-11z" /> };
-const overload: SymbolShape = { half: 11, shape: <path d="M-11 0h3a8 8 0 0 1 16 0h3" /> };
-const splice: SymbolShape = { half: 7, shape: <path d="M-7 0 0-9 7 0 0 9z" fill="var(--paper)" /> };
-const triac: SymbolShape = { half: 8, shape: <path d="M-8-7 8 0-8 7zM8-7V7" /> };
-const blade: SymbolShape = { half: 7, shape: <path d="M-7 0h5M7 0H2M-2-5v10M2-5v10" /> };
-const source: SymbolShape = {
-  half: 10,
-  shape: (
-    <g>
-      <circle r="10" fill="var(--paper)" />
-      <path d="M-6 0c2-6 4-6 6 0s4 6 6 0" strokeWidth="1.6" />
-    </g>
-  ),
-};
-
-export function symbolOf(kind: PartKind, made: boolean): SymbolShape | undefined {
+/** Nothing for what is a plain line. `isMade` is how a hand-worked contact stands. */
+export function symbolOf(kind: PartKind, isMade: boolean): SymbolShape | undefined {
   switch (kind) {
     case 'breaker-pole':
     case 'disconnect-pole':
+      return isMade ? made : parted;
     case 'switch-pole':
     case 'cut-off-pole':
+    case 'loop-device':
+      return made;
     case 'relay-contact':
     case 'contactor-pole':
-    case 'loop-device':
     case 'start-switch-inside':
-      return contact(made);
+    case 'sense-switch':
+      return innerParted;
     case 'capacitor-start':
     case 'capacitor-run':
       return capacitor;
     case 'relay-coil':
     case 'contactor-coil':
     case 'sense-coil':
+      return coil;
     case 'winding-main':
     case 'winding-start':
-      return coil;
+      return winding;
     case 'bleed':
     case 'fuse':
-    case 'insulation':
       return resistor;
     case 'overload':
     case 'protector':
       return overload;
     case 'splice':
       return splice;
-    case 'sense-switch':
-      return triac;
     case 'lid-contact':
       return blade;
     case 'source':
-      return source;
     case 'wire':
     case 'earth':
+    case 'insulation':
     case 'lead-terminal':
     case 'conductor-buried':
     case 'conductor-drop':
