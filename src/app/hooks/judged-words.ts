@@ -11,10 +11,7 @@ export function judgedHeading(
   const [first] = odd.length > 0 ? odd : judged;
   if (first === undefined) return { title: texts.say('working'), lead: '' };
   if (odd.length === 0 && judged.length > 1) {
-    return {
-      title: texts.answer(first.check, 'as-expected'),
-      lead: judged.map((one) => texts.check(one.check).name).join(', '),
-    };
+    return { title: texts.say('judged-all'), lead: '' };
   }
   return {
     title: `${texts.check(first.check).name}: ${texts.answer(first.check, first.outcome)}`,
@@ -37,9 +34,9 @@ function byWords(texts: Texts, judged: JudgedReading): string {
 const NAMED_MOST = 4;
 
 /** The first few by name, the rest by their count: the whole list stands with the suspects. */
-export function ruledOutWords(texts: Texts, faults: readonly string[]): string {
-  if (faults.length === 0) return texts.say('rules-out-nothing');
-  const named = faults.slice(0, NAMED_MOST).map((fault) => texts.fault(fault).name);
-  const rest = faults.length - named.length;
+export function ruledOutWords(texts: Texts, names: readonly string[]): string {
+  if (names.length === 0) return texts.say('rules-out-nothing');
+  const named = names.slice(0, NAMED_MOST);
+  const rest = names.length - named.length;
   return [named.join(', '), ...(rest > 0 ? [texts.say('and-more', { count: rest })] : [])].join(' ');
 }

@@ -1,4 +1,5 @@
 import type { CallView } from '../../../machines/call/types.ts';
+import { formatMinutes } from '../format/time.ts';
 import type { Texts } from '../words/texts.ts';
 
 /** What comes next and why, in a heading and a line. */
@@ -39,7 +40,7 @@ export function nextWords(texts: Texts, view: CallView): { what: string; why: st
 }
 
 function whyLine(texts: Texts, minutes: number | undefined): string {
-  return minutes === undefined ? '' : texts.say('why-line', { minutes: Math.max(1, Math.round(minutes)) });
+  return minutes === undefined ? '' : texts.say('why-line', { minutes: formatMinutes(minutes) });
 }
 
 /** One name for a set: its checks differ in their last words only, so the first speaks for them. */

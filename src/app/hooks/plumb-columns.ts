@@ -6,7 +6,7 @@ import { unitNamed } from '../format/unit.ts';
 import type { PlumbColumn } from '../parts/plumb-line.tsx';
 import type { Texts } from '../words/texts.ts';
 import { columnName, leadsOf } from './box-views.ts';
-import { windowWords } from './wording.ts';
+import { endsWords } from './wording.ts';
 
 /** Readings that can be drawn against a window: numbers, and open circuits where a number was expected. */
 export function plumbColumns(texts: Texts, view: CallView, judged: readonly JudgedReading[]): PlumbColumn[] {
@@ -34,7 +34,7 @@ function columnOf(
     outcome,
     outcomeWord: texts.answer(check, outcome),
     window: { ...(low === undefined ? {} : { low }), ...(high === undefined ? {} : { high }) },
-    expected: window === undefined ? '' : windowWords(texts, window),
+    expected: window === undefined ? '' : endsWords(texts, window),
     ...readIn(texts, reading, outcome),
   };
 }

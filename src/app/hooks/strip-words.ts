@@ -20,18 +20,37 @@ const TITLES: Readonly<Record<SiteView['word'], UiKey>> = {
 export function stripWords(texts: Texts, site: SiteView | undefined): StripWords {
   if (site === undefined)
     return { word: 'live', title: texts.say('strip-live'), line: texts.say('strip-nothing-opened') };
-  const title = site.word === 'live' && site.supply === 'off' ? 'strip-off' : TITLES[site.word];
+  const title = titleOf(site);
   return { word: site.word, title: texts.say(title), line: lineOf(texts, site).join(' · ') };
+}
+
+/** Not the place of a step, but dead elsewhere: then the word says no more than that it is locked. */
+function titleOf(site: SiteView): UiKey {
+  if (site.word === 'live' && site.supply === 'off') return 'strip-off';
+  const isAway = site.word === 'locked' && site.here === undefined;
+  return isAway && Object.values(site.places).includes('proved') ? 'strip-locked-away' : TITLES[site.word];
+}
+
+function placesThat(texts: Texts, site: SiteView, wanted: string): string {
+  const found = Object.entries(site.places).filter(([, state]) => state === wanted);
+  return found.map(([place]) => texts.name('places', place)).join(', ');
 }
 
 function lineOf(texts: Texts, site: SiteView): string[] {
   const { say, name } = texts;
   if (site.lapsed) return [say('strip-lapsed')];
   const words: string[] = [];
+  const provedAway = placesThat(texts, site, 'proved');
   const open = Object.entries(site.places).filter(([, state]) => state !== 'closed');
   if (site.word === 'proved')
     words.push(...(site.here === undefined ? [] : [name('places', site.here)]), say('strip-proved-line'));
-  if (site.word === 'locked') words.push(say('strip-locked-line'));
+  if (site.word === 'locked') {
+    words.push(
+      site.here !== undefined || provedAway === ''
+        ? say('strip-locked-line')
+        : say('strip-proved-at', { places: provedAway }),
+    );
+  }
   if (site.word === 'not-bled') words.push(say('strip-not-bled-line'));
   if (site.word === 'live') {
     words.push(
@@ -42,7 +61,6 @@ function lineOf(texts: Texts, site: SiteView): string[] {
   }
   if (site.word === 'proved' && site.charge === 'bled') words.push(say('strip-bled'));
   if (site.leads !== 'connected') words.push(say(site.leads === 'lifted' ? 'strip-lifted' : 'strip-split'));
-  if (site.secondSource === 'possible' && site.word !== 'proved') words.push(say('strip-second-source'));
   if (site.disinfection === 'due') words.push(say('strip-disinfection-due'));
   return words;
 }

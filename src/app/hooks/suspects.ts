@@ -38,6 +38,23 @@ export function ruledOutBy(view: CallView, checks: readonly string[]): string[] 
   return [...new Set(faults.map((one) => one.fault))];
 }
 
+/** Faults of which no variant stands any more, each with the readings that ruled its variants out. */
+export function ruledOutFaults(view: CallView): { fault: string; checks: string[] }[] {
+  const { groups, ruledOut } = listSuspects(view);
+  const standing = new Set(groups.flatMap((group) => group.suspects).map((one) => one.fault));
+  const faults = [...new Set(ruledOut.map((one) => one.fault))].filter((fault) => !standing.has(fault));
+  return faults.map((fault) => ({
+    fault,
+    checks: [
+      ...new Set(
+        ruledOut.flatMap((one) =>
+          one.fault === fault && one.ruledOutBy !== undefined ? one.ruledOutBy : [],
+        ),
+      ),
+    ],
+  }));
+}
+
 const LEADERS = 3;
 
 /** The few that stand in front. */

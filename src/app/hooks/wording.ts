@@ -22,18 +22,19 @@ export function windowWords(texts: Texts, window: ExpectedWindow): string {
   if (window.kind === 'answer') return texts.answer(window.check, window.answer ?? '');
   if (window.kind === 'unknown') return '';
   const mark = window.fromMemory ? ' ◇' : '';
-  return `${endsWords(texts, window)}${mark}`;
+  return `${endsWords(texts, window)} ${shownRange(window).sign}${mark}`;
 }
 
-function endsWords(texts: Texts, window: ExpectedWindow): string {
-  const { low, high, sign } = shownRange(window);
-  if (high === undefined) return `${texts.say('window-over', { low: low ?? '0' })} ${sign}`;
-  if (low === undefined) return `${texts.say('window-under', { high })} ${sign}`;
-  return `${low}–${high} ${sign}`;
+/** Both ends, or "over" and "up to" where there is one: no unit. */
+export function endsWords(texts: Texts, window: ExpectedWindow): string {
+  const { low, high } = shownRange(window);
+  if (high === undefined) return texts.say('window-over', { low: low ?? '0' });
+  if (low === undefined) return texts.say('window-under', { high });
+  return `${low}–${high}`;
 }
 
 /** The ends as printed; a low end of nothing is no end. */
-export function shownRange({ low, high, unit = '' }: ExpectedWindow) {
+function shownRange({ low, high, unit = '' }: ExpectedWindow) {
   return formatRange(
     { ...(low === undefined || low === 0 ? {} : { low }), ...(high === undefined ? {} : { high }) },
     unit,

@@ -1,16 +1,17 @@
+import { formatMinutes } from '../format/time.ts';
 import { soFar } from '../hooks/case-time.ts';
 import { useServices } from '../hooks/services.tsx';
 import type { OpenCase } from '../hooks/use-case.ts';
 import { useReadingSet } from '../hooks/use-reading-set.ts';
 import type { CheckStep } from '../hooks/use-step.ts';
+import type { Texts } from '../words/texts.ts';
 import { useTexts } from '../words/use-texts.tsx';
 import { AnswerHands } from './answer-hands.tsx';
 import { CheckPicture } from './check-picture.tsx';
 import { Frame } from './frame.tsx';
-import { HowList } from './how-list.tsx';
 import { SiteStrip } from './site-strip.tsx';
+import { StepHelp } from './step-help.tsx';
 import { StepMenu } from './step-menu.tsx';
-import { WhyCheck } from './why-check.tsx';
 
 interface CheckProps {
   readonly open: OpenCase;
@@ -36,17 +37,22 @@ export function CheckScreen({ open, step, asLeft, onComplete }: CheckProps) {
       check={check.id}
       strip={<SiteStrip open={open} />}
       title={words.name}
-      beside={texts.say('step-number', { count: readings + 1, minutes })}
+      beside={stepNumber(texts, readings + 1, minutes)}
       lead={words.ask}
       work={<CheckPicture open={open} check={check.id} />}
       answer={
         <>
-          <HowList lines={[...words.how, ...(words.spoils ?? [])]} language={texts.language} />
-          <WhyCheck open={open} step={step} />
+          <StepHelp open={open} step={step} words={words} />
           <StepMenu open={open} />
         </>
       }
       hands={<AnswerHands open={open} set={set} />}
     />
   );
+}
+
+function stepNumber({ say }: Texts, count: number, minutes: number): string {
+  return minutes === 0
+    ? say('step-number', { count })
+    : say('step-number-minutes', { count, minutes: formatMinutes(minutes) });
 }

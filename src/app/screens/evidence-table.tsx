@@ -1,4 +1,5 @@
 import type { EvidenceLine } from '../../diagnosis/types.ts';
+import { ruledOutWords } from '../hooks/judged-words.ts';
 import { readingWords, windowWords } from '../hooks/wording.ts';
 import { OutcomeSign } from '../parts/outcome-sign.tsx';
 import { useTexts } from '../words/use-texts.tsx';
@@ -23,9 +24,7 @@ export function EvidenceTable({ evidence }: { evidence: readonly EvidenceLine[] 
               <OutcomeSign outcome={line.outcome} /> {texts.check(line.check).name}
               {line.rulesOut.length > 0 && (
                 <span className="second-voice">
-                  {say('rules-out', {
-                    faults: line.rulesOut.map((fault) => texts.fault(fault).name).join(', '),
-                  })}
+                  {say('rules-out', { faults: ruledOutWords(texts, line.rulesOut.map(texts.suspect)) })}
                 </span>
               )}
             </th>

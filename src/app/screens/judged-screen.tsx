@@ -44,7 +44,11 @@ export function JudgedScreen({ open, checks, to }: JudgedProps) {
             <p className="caution">{say('surprise')}</p>
           )}
           <p>
-            <strong>{say('ruled-out')}</strong> {ruledOutWords(texts, ruledOut)}
+            <strong>{say('ruled-out')}</strong>{' '}
+            {ruledOutWords(
+              texts,
+              ruledOut.map((fault) => texts.fault(fault).name),
+            )}
           </p>
           <p>
             <strong>{say('leads-now')}</strong>{' '}

@@ -39,7 +39,7 @@ function AllLines({ open, to }: { open: OpenCase; to: To }) {
       title={say('known-title')}
       lead={say('known-hint')}
       answer={
-        <ul className="title-block">
+        <ul className="known-lines">
           {QUESTIONS.map((one) => (
             <li key={one}>
               <Key onPress={() => to('known', [one])}>

@@ -1,4 +1,5 @@
 import type { RankedCheck } from '../../diagnosis/types.ts';
+import { formatMinutes } from '../format/time.ts';
 import type { OpenCase } from '../hooks/use-case.ts';
 import { Key } from '../parts/key.tsx';
 import { useTexts } from '../words/use-texts.tsx';
@@ -23,7 +24,7 @@ export function OtherChecks({ open, others }: OthersProps) {
           >
             <span>{one.checks.map((id) => check(id).name).join(', ')}</span>
             <span className="second-voice">
-              {say('other-minutes', { minutes: Math.max(1, Math.round(one.minutes)) })}
+              {say('other-minutes', { minutes: formatMinutes(one.minutes) })}
             </span>
           </Key>
         ))}

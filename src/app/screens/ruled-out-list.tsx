@@ -1,39 +1,34 @@
 import type { CallView } from '../../../machines/call/types.ts';
-import { listSuspects } from '../hooks/suspects.ts';
+import { ruledOutFaults } from '../hooks/suspects.ts';
 import { readingWords } from '../hooks/wording.ts';
+import { Row, Rows, Section } from '../parts/section.tsx';
+import type { Texts } from '../words/texts.ts';
 import { useTexts } from '../words/use-texts.tsx';
 
 /** Each fault that is out of the running, with the reading that put it there. */
 export function RuledOutList({ view }: { view: CallView }) {
   const texts = useTexts();
-  const { ruledOut } = listSuspects(view);
+  const faults = ruledOutFaults(view);
   return (
-    <section className="block">
-      <h2 className="small-heading">{texts.say('ruled-out-by')}</h2>
-      {ruledOut.length === 0 && <p>{texts.say('ruled-out-none')}</p>}
-      <ul className="ruled-out">
-        {ruledOut.map((suspect) => (
-          <li key={`${suspect.fault} ${suspect.variant}`}>
-            <span className="struck" aria-hidden="true" />
-            <span>
-              {texts.faultName(suspect.fault, suspect.variant)}:{' '}
-              <Reason view={view} check={suspect.ruledOutBy ?? ''} />
-            </span>
-          </li>
+    <Section title={texts.say('ruled-out-by')}>
+      {faults.length === 0 && <p>{texts.say('ruled-out-none')}</p>}
+      <Rows>
+        {faults.map(({ fault, checks }) => (
+          <Row
+            key={fault}
+            sign="ruled-out"
+            note={checks.map((check) => reason(texts, view, check)).join(' · ')}
+          >
+            {texts.fault(fault).name}
+          </Row>
         ))}
-      </ul>
-    </section>
+      </Rows>
+    </Section>
   );
 }
 
-function Reason({ view, check }: { view: CallView; check: string }) {
-  const texts = useTexts();
+function reason(texts: Texts, view: CallView, check: string): string {
   const judged = view.judged.find((one) => one.check === check);
-  if (judged === undefined) return <span className="second-voice">{texts.check(check).name}</span>;
-  const reading = readingWords(texts, check, judged.reading);
-  return (
-    <span className="second-voice">
-      {texts.check(check).name}, {reading}
-    </span>
-  );
+  const { name } = texts.check(check);
+  return judged === undefined ? name : `${name}: ${readingWords(texts, check, judged.reading)}`;
 }

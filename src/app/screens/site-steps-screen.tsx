@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import type { SiteStepView, SiteView } from '../../../machines/call/types.ts';
+import { formatMinutes } from '../format/time.ts';
 import type { OpenCase } from '../hooks/use-case.ts';
 import { answerEvent, answerOf } from '../hooks/use-reading-set.ts';
 import { HoldKey } from '../parts/hold-key.tsx';
@@ -32,7 +33,7 @@ export function SiteStepsScreen({ open, steps, checks, then, site }: SiteStepsPr
       name={`site ${first.step} ${first.place ?? ''}`}
       strip={<SiteStrip open={open} />}
       title={withPlace(texts, first)}
-      beside={say('site-minutes', { minutes: first.minutes })}
+      beside={say('site-minutes', { minutes: formatMinutes(first.minutes) })}
       lead={first.who === 'qualified' ? say('site-qualified') : undefined}
       answer={
         <>
@@ -84,7 +85,7 @@ export function SiteStepsScreen({ open, steps, checks, then, site }: SiteStepsPr
 function StepLines({ lines }: { lines: readonly string[] }) {
   const texts = useTexts();
   return (
-    <ol className="step-lines">
+    <ol className="step-lines" data-single={lines.length === 1}>
       {lines.map((line) => {
         const { ask, how, shows } = texts.siteStep(line);
         return (

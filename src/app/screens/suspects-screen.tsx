@@ -1,3 +1,4 @@
+import { formatMinutes } from '../format/time.ts';
 import { soFar } from '../hooks/case-time.ts';
 import type { OpenCase } from '../hooks/use-case.ts';
 import { useRoute } from '../hooks/use-route.ts';
@@ -23,7 +24,7 @@ export function SuspectsScreen({ open }: { open: OpenCase }) {
       title={say('suspects')}
       beside={say('so-far', {
         count: say(readings === 1 ? 'reading-count' : 'readings-count', { count: readings }),
-        minutes,
+        minutes: formatMinutes(minutes),
       })}
       first="answer"
       answer={

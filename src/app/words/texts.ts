@@ -18,6 +18,8 @@ export interface Texts {
   fault(id: string): FaultWords;
   /** "Splice open at the well head, yellow". */
   faultName(id: string, variant: string): string;
+  /** A suspect written as "fault variant", as the evidence names it. */
+  suspect(key: string): string;
   action(id: string): ActionWords;
   siteStep(id: string): SiteStepWords;
   /** Name of a small thing in a list of names; its id, spaced, where the list lacks it. */
@@ -33,14 +35,19 @@ export function textsOf(words: Words): Texts {
   const check = (id: string): CheckWords =>
     words.checks[id] ?? { id, name: spaced(id), ask: spaced(id), how: [spaced(id)] };
   const name = (list: string, id: string): string => words.names[list]?.texts[id] ?? spaced(id);
+  const named = (id: string, variant: string): string => {
+    const said = fault(id).variants?.[variant];
+    return said === undefined || said === '' ? fault(id).name : `${fault(id).name}, ${said}`;
+  };
   return {
     language: words.language,
     say: (key, fill = {}) => filled(ui[key], key, fill),
     check,
     fault,
-    faultName: (id, variant) => {
-      const said = fault(id).variants?.[variant];
-      return said === undefined || said === '' ? fault(id).name : `${fault(id).name}, ${said}`;
+    faultName: named,
+    suspect: (key) => {
+      const [id = key, variant = ''] = key.split(' ');
+      return named(id, variant);
     },
     action: (id) => words.actions[id] ?? { id, name: spaced(id), steps: [spaced(id)] },
     siteStep: (id) =>

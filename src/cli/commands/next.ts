@@ -48,7 +48,7 @@ function nextData(describe: Describe, step: NextStep, view: CallView) {
       return {
         kind: step.kind,
         missingSiteSteps: step.steps.map((one) => stepData(describe, one)),
-        checks: step.then.map((check) => checkData(describe, check, view.windows[check])),
+        checks: step.towards.map((check) => checkData(describe, check, view.windows[check])),
         why: step.ranked && rankedData(step.ranked),
       };
     case 'check':
