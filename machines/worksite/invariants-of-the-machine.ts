@@ -163,7 +163,7 @@ export const CHANGE_INVARIANTS: readonly ChangeInvariant[] = [
   {
     name: 'a-lapse-takes-back-every-claim',
     sentence:
-      'After five minutes away, a hand-over, an import, a change of person, a withdrawn step or a stop nothing counts as locked, proved, bled, relieved or clear; covers, leads and duties stay as they were left.',
+      'After time away, a hand-over, an import, a change of person, a withdrawn step or a stop nothing counts as locked, proved, bled, relieved or clear; covers, leads and duties stay as they were left.',
     holds: (before, { type }, after) =>
       !LAPSES.includes(type) ||
       ((after.supply === 'live' || after.supply === 'unsure') &&

@@ -42,8 +42,9 @@ const isInside = (check: Check, work: Work) =>
   (check.site.supply === 'locked' || has(check, work, 'prove-dead') || has(check, work, 'bleed'));
 
 /** Every place that the record names, whatever the rules make of it. */
-const placesIn = (check: Check, { leadsAt }: Work) => {
-  const ends = 'look' in check.at ? [`${check.at.look}.`] : Object.values(check.at).flat();
+const placesIn = (check: Check, { leadsAt, partEnds }: Work) => {
+  const named = 'look' in check.at ? [`${check.at.look}.`] : Object.values(check.at).flat();
+  const ends = 'across' in check.at ? [...named, ...(partEnds[check.at.across] ?? [])] : named;
   const isAt = (place: string) => ends.some((end) => end.startsWith(`${place}.`));
   return ALL.filter(
     (place) => place === check.site.place || isAt(place) || (place === leadsAt && isAt('lead')),

@@ -60,29 +60,30 @@ export function hasInterlock(check: Check, { interlocks }: WorkPlace, wanted: In
 
 /**
  * Every place where a probe or a hand goes. A bare motor lead is at the place where leads are lifted;
- * split leads also have an end at the well.
+ * a part is touched at both its ends; split leads also have an end at the well.
  */
-export function touchedPlaces(check: Check, { leadsAt }: WorkPlace): readonly Place[] {
-  const known = TOUCHED[leadsAt].get(check);
-  if (known !== undefined) return known;
-  const names = namesIn(check).map((name) => name.split('.')[0]);
-  if (names.includes('lead')) names.push(leadsAt);
-  if (check.site.leads === 'split') names.push('well');
-  if (check.site.place !== undefined) names.push(check.site.place);
-  const places = PLACES.filter((place) => names.includes(place));
-  TOUCHED[leadsAt].set(check, places);
+export function touchedPlaces(check: Check, work: WorkPlace): readonly Place[] {
+  const known = TOUCHED.get(work.partEnds) ?? new Map<string, readonly Place[]>();
+  const key = `${check.id} ${work.leadsAt}`;
+  const places = known.get(key) ?? placesOf(check, work);
+  TOUCHED.set(work.partEnds, known.set(key, places));
   return places;
 }
 
-/** Worked out once a record: every permission asks for it. */
-const TOUCHED = {
-  box: new WeakMap<Check, readonly Place[]>(),
-  switch: new WeakMap<Check, readonly Place[]>(),
-};
+/** Worked out once for an installation: every permission asks for it. */
+const TOUCHED = new WeakMap<WorkPlace['partEnds'], Map<string, readonly Place[]>>();
 
-function namesIn({ at }: Check): readonly string[] {
+function placesOf(check: Check, { leadsAt, partEnds }: WorkPlace): readonly Place[] {
+  const names = namesIn(check, partEnds).map((name) => name.split('.')[0]);
+  if (names.includes('lead')) names.push(leadsAt);
+  if (check.site.leads === 'split') names.push('well');
+  if (check.site.place !== undefined) names.push(check.site.place);
+  return PLACES.filter((place) => names.includes(place));
+}
+
+function namesIn({ at }: Check, partEnds: WorkPlace['partEnds']): readonly string[] {
   if ('between' in at) return [...at.between, ...(at.tie ?? [])];
-  if ('across' in at) return [at.across];
+  if ('across' in at) return [at.across, ...(partEnds[at.across] ?? [])];
   if ('clamp' in at) return at.clamp;
   if ('tied' in at) return [...at.tied, at.to];
   return [at.look];

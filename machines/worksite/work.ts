@@ -1,7 +1,7 @@
 import type { Catalog } from '../../src/catalog/catalog.ts';
 import type { Person, Place } from '../../src/schema/basics.ts';
 import type { Installation } from '../../src/schema/installation.ts';
-import type { Box } from '../../src/schema/netlist.ts';
+import type { Box, Netlist } from '../../src/schema/netlist.ts';
 import type { Hazard } from '../../src/schema/smaller.ts';
 import { type LeadPlace, PLACES } from './events.ts';
 import type { SiteFacts } from './site.ts';
@@ -17,6 +17,8 @@ export interface WorkPlace {
   readonly leadsAt: LeadPlace;
   /** Whether another source could feed this circuit. */
   readonly secondSource: boolean;
+  /** Nodes at the two ends of each part: a wire between two places is read with a hand in both. */
+  readonly partEnds: Readonly<Record<string, readonly string[]>>;
   /** What keeps people away from each hazard, by hazard id. */
   readonly interlocks: Readonly<Record<string, Interlock>>;
 }
@@ -36,7 +38,7 @@ export interface Work extends WorkPlace {
 
 /** The interlock's view of an installation; a box that is not known holds a capacitor. */
 export function workPlace(
-  catalog: Pick<Catalog, 'hazards'>,
+  catalog: Pick<Catalog, 'hazards' | 'netlists'>,
   box: Box | undefined,
   installation: Installation,
 ): WorkPlace {
@@ -45,10 +47,21 @@ export function workPlace(
     plugApart: box?.plugApart ?? false,
     leadsAt: box?.family === 'no-box' ? 'switch' : 'box',
     secondSource: installation.secondSource ?? true,
+    partEnds: endsOfParts(
+      Object.values(catalog.netlists).filter(({ id }) => box === undefined || box.pieces.includes(id)),
+    ),
     interlocks: Object.fromEntries(
       Object.values(catalog.hazards).map(({ id, interlock }) => [id, interlock]),
     ),
   };
+}
+
+/** Where two pieces give a part different ends, all of them count. */
+export function endsOfParts(pieces: readonly Pick<Netlist, 'parts'>[]): Record<string, string[]> {
+  const ends: Record<string, string[]> = {};
+  for (const { id, between } of pieces.flatMap(({ parts }) => parts))
+    ends[id] = [...(ends[id] ?? []), ...between];
+  return ends;
 }
 
 /**

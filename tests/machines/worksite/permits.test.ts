@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { CHECK_INVARIANTS } from '../../../machines/worksite/invariants.ts';
+import { touchedPlaces } from '../../../machines/worksite/needs.ts';
 import { permits, RULES, type RuleName } from '../../../machines/worksite/permits.ts';
 import type { Interlock, Work } from '../../../machines/worksite/work.ts';
 import type { Check } from '../../../src/schema/check.ts';
@@ -112,6 +113,18 @@ const CARRIED_BY: Readonly<Record<string, { readonly rules: readonly RuleName[];
     'readings-only-in-the-state-they-mean': { rules: ['leads'], check: 'ohms-connected' },
     'parts-are-exchanged-dead': { rules: ['work-before-power'], check: 'lid-swap' },
   };
+
+test('a wire between two places is read only with both of them dead', () => {
+  const [check] = only('ohms-of-a-wire').checks;
+  const [installation] = INSTALLATIONS;
+  if (check === undefined) throw new Error('tests: no wire');
+  expect(touchedPlaces(check, { ...installation, interlocks: INTERLOCKS })).toEqual([
+    'panel',
+    'switch',
+    'box',
+  ]);
+  expect(touchedPlaces(check, { ...installation, interlocks: INTERLOCKS, partEnds: {} })).toEqual(['switch']);
+});
 
 describe('with a rule left out it is caught', () => {
   test.each(CHECK_INVARIANTS)('$name', ({ name, holds }) => {

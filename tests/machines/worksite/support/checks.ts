@@ -1,6 +1,7 @@
-import type { Interlock, Work } from '../../../../machines/worksite/work.ts';
+import { endsOfParts, type Interlock, type Work } from '../../../../machines/worksite/work.ts';
 import type { Person } from '../../../../src/schema/basics.ts';
 import { type Check, check as checkShape } from '../../../../src/schema/check.ts';
+import { netlist as netlistShape } from '../../../../src/schema/netlist.ts';
 import { hazard as hazardShape } from '../../../../src/schema/smaller.ts';
 
 export const PERSONS: readonly Person[] = [
@@ -152,6 +153,13 @@ export const DRAWN_CHECKS: readonly Check[] = [
     at: { across: 'switch.pole-1' },
     who: 'technician',
     site: { ...dead, leads: 'connected', place: 'switch' },
+    ...ohms,
+  }),
+  drawn({
+    id: 'ohms-of-a-wire',
+    at: { across: 'switch.wire-2' },
+    who: 'technician',
+    site: { ...dead, place: 'switch' },
     ...ohms,
   }),
   drawn({
@@ -329,11 +337,33 @@ export const REAL_INTERLOCKS: Readonly<Record<string, Interlock>> = Object.fromE
 );
 
 /** Installations that differ in what the interlock asks of them. */
+const NETLIST_FILES = import.meta.glob('../../../../content/netlists/*.json', {
+  eager: true,
+  import: 'default',
+});
+
+/** Ends of every part that content draws, in whatever box. */
+const partEnds = endsOfParts(Object.values(NETLIST_FILES).map((file) => netlistShape.parse(file)));
+
 type Kind = Omit<Work, 'interlocks' | 'site' | 'who'>;
 export const INSTALLATIONS: readonly [Kind, Kind, Kind] = [
-  { holdsCapacitor: true, plugApart: false, leadsAt: 'box', secondSource: true, deadHead: 'below-ratings' },
-  { holdsCapacitor: true, plugApart: true, leadsAt: 'box', secondSource: false, deadHead: 'above-ratings' },
-  { holdsCapacitor: false, plugApart: false, leadsAt: 'switch', secondSource: true },
+  {
+    holdsCapacitor: true,
+    plugApart: false,
+    leadsAt: 'box',
+    secondSource: true,
+    deadHead: 'below-ratings',
+    partEnds,
+  },
+  {
+    holdsCapacitor: true,
+    plugApart: true,
+    leadsAt: 'box',
+    secondSource: false,
+    deadHead: 'above-ratings',
+    partEnds,
+  },
+  { holdsCapacitor: false, plugApart: false, leadsAt: 'switch', secondSource: true, partEnds },
 ];
 
 /** Checks that the interlock cannot tell apart are asked once. */
