@@ -34,7 +34,7 @@ export function viewCall(catalog: Catalog, state: CaseState): CallView {
   return {
     contentVersion: catalog.version,
     visit: call.visit.stage,
-    site: siteView(call.work.site, placeOf(catalog, next.next), call.work.holdsCapacitor),
+    site: siteView(call.work.site, placeOf(catalog, next.next) ?? lastPlace(call), call.work.holdsCapacitor),
     next: next.next,
     suspects: suspectsOf(call.readings.belief),
     judged: [...call.readings.judged.values()],
@@ -152,4 +152,9 @@ function placeOf(catalog: Catalog, next: NextStep): Place | undefined {
   if (next.kind === 'check') return catalog.checks[next.checks[0]?.check ?? '']?.site.place;
   if (next.kind === 'proof') return catalog.checks[next.check?.check ?? '']?.site.place;
   return undefined;
+}
+
+/** Where the last reading was taken: what the strip speaks of while the next step has no place. */
+function lastPlace({ catalog, state }: OpenCall): Place | undefined {
+  return state.answers.map(({ check }) => catalog.checks[check]?.site.place).findLast((place) => place !== undefined);
 }
