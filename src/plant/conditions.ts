@@ -36,3 +36,8 @@ export function conditionsOf(input: PlantInput, spreads: Spreads, unknowns: Unkn
     insulation: Math.exp(shift('insulation')),
   };
 }
+
+/** The same with the shaft load that the water asks for. */
+export function loaded(conditions: Conditions, pumpLoad: number | undefined): Conditions {
+  return pumpLoad === undefined ? conditions : { ...conditions, load: conditions.load * pumpLoad };
+}

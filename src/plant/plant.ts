@@ -1,4 +1,4 @@
-import { conditionsOf } from './conditions.ts';
+import { conditionsOf, loaded } from './conditions.ts';
 import { applyEdits } from './electrical/edits.ts';
 import { circuitOf } from './electrical/install.ts';
 import { layOut } from './layout.ts';
@@ -19,7 +19,8 @@ export function setUp(input: PlantInput, spreads: Spreads): Plant {
   const shared = sharedOf(input, layout);
   return {
     state(injection: Injection, unknowns: Unknowns, forced?: Mode): PlantState {
-      const conditions = conditionsOf(input, spreads, unknowns);
+      const nominal = conditionsOf(input, spreads, unknowns);
+      const conditions = loaded(nominal, injection.pumpLoad);
       const circuit = circuitOf(layout, applyEdits(layout, injection), { input, conditions });
       return plantState(circuit, shared, forced);
     },

@@ -78,8 +78,21 @@ export function plantState(circuit: Circuit, shared: Shared, forced?: Mode): Pla
     get margins(): Margins {
       return margins();
     },
+    turns: (calling: boolean): number | undefined => {
+      const { machine } = circuit;
+      if (machine === undefined) return undefined;
+      const end = calling ? bench.operating(CALLED).end : satisfied(bench).end;
+      return end.speed / (1 - machine.fullSlip);
+    },
     read: (request: ReadingRequest): PlantReading => takeReading(bench, request),
   };
+}
+
+/** What the motor does once the switch is satisfied: nothing, unless something holds it in. */
+function satisfied(bench: ReturnType<typeof benchOf>): Operating {
+  const site = { ...CALLED, calling: false };
+  const ready = bench.drive(site);
+  return ready === undefined ? bench.operating(site) : operate(ready);
 }
 
 function benchOf(

@@ -90,6 +90,11 @@ export type PlantReading =
 export interface PlantState {
   readonly mode: Mode;
   readonly margins: Margins;
+  /**
+   * Share of the speed at full load that the motor turns at, with the switch calling or satisfied;
+   * undefined without a model. For the pump only: never shown as fact.
+   */
+  turns(calling: boolean): number | undefined;
   read(request: ReadingRequest): PlantReading;
 }
 
@@ -97,6 +102,8 @@ export interface Injection {
   readonly edits: readonly Edit[];
   /** In SI or a plain factor, for the edits that use it. */
   readonly severity: number | undefined;
+  /** Share of the nominal shaft load that the water asks for; one when nothing is known of the water. */
+  readonly pumpLoad?: number | undefined;
 }
 
 /** A sound installation, ready to be faulted. */
