@@ -5,11 +5,9 @@ import { foldSite, siteView } from '../../../machines/worksite/site.ts';
 import { missingSteps, owedBeforeClosing } from '../../../machines/worksite/steps.ts';
 import type { Work } from '../../../machines/worksite/work.ts';
 import type { SiteEvent } from '../../../src/schema/case.ts';
-import { DRAWN_CHECKS, INSTALLATIONS, INTERLOCKS, PERSONS } from './support/checks.ts';
-import { walkCore } from './support/walk.ts';
+import { DRAWN_CHECKS, INSTALLATIONS, INTERLOCKS } from './support/checks.ts';
 
 const [INSTALLATION] = INSTALLATIONS;
-const core = [...walkCore()];
 
 const DEAD_AT_THE_BOX: readonly SiteEvent[] = [
   { type: 'clear-people' },
@@ -123,16 +121,6 @@ describe('the strip', () => {
     expect(siteView(foldSite(DEAD_AT_THE_BOX), undefined).word).toBe('locked');
     expect(siteView(upTo(5), 'box', false).word).toBe('proved');
   });
-
-  test('never says dead of a site that is not locked, whatever the state', () => {
-    for (const site of core) {
-      for (const place of ['panel', 'switch', 'box', 'well'] as const) {
-        const { word } = siteView(site, place);
-        if (site.supply !== 'locked' && word !== 'live') expect(word).toBe('live');
-        if (word === 'proved' && site.places[place] !== 'proved') expect(site.places[place]).toBe('proved');
-      }
-    }
-  });
 });
 
 describe('opening the well', () => {
@@ -153,26 +141,6 @@ describe('opening the well', () => {
 });
 
 describe('stop, unsafe', () => {
-  test('has an instruction for every state and every person, hands off first', () => {
-    for (const site of core) {
-      for (const who of PERSONS) {
-        const lines = safeState(site, who);
-        if (lines[0] !== 'stop-hands-off' || lines.length < 3)
-          expect(lines).toEqual('hands off first, and then what');
-      }
-    }
-  });
-
-  test('asks nobody to switch off but at a dry labelled place with power on, and a caller never', () => {
-    for (const site of core) {
-      const says = (who: (typeof PERSONS)[number]) =>
-        safeState(site, who).includes('switch-off-at-a-dry-labelled-place');
-      if (says('qualified') !== (site.supply === 'live') || says('caller') || says('trainee-alone')) {
-        expect(site).toEqual('a state in which nobody is sent to a switch');
-      }
-    }
-  });
-
   test('fits: open live parts, a lock, an open well', () => {
     const live = foldSite([
       { type: 'clear-people' },

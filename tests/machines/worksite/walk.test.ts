@@ -1,12 +1,14 @@
 import { isDeepStrictEqual } from 'node:util';
 import { describe, expect, test } from 'vitest';
 import { CHANGE_INVARIANTS, STATE_INVARIANTS } from '../../../machines/worksite/invariants-of-the-machine.ts';
+import { safeState } from '../../../machines/worksite/safe-state.ts';
+import { type SiteFacts, siteView } from '../../../machines/worksite/site.ts';
 import { mayDo, SITE_STEPS, type SiteStep } from '../../../machines/worksite/step-table.ts';
 import type { Work } from '../../../machines/worksite/work.ts';
 import { worksiteMachine } from '../../../machines/worksite/worksite.machine.ts';
 import { regionsAskedBy } from './support/asks.ts';
 import { withAnswer, withGuard } from './support/broken.ts';
-import { INSTALLATIONS } from './support/checks.ts';
+import { INSTALLATIONS, PERSONS } from './support/checks.ts';
 import {
   type Change,
   everyChange,
@@ -17,7 +19,21 @@ import {
   walkCore,
 } from './support/walk.ts';
 
-const core = [...walkCore()];
+const HAS_READ = { windingOhmsRead: true, overloadRead: true } as const;
+
+/** Everything that the tests below ask of the walk, gathered in one pass. */
+const states = new Set<SiteFacts>();
+const counterexamples = new Map<string, Change>();
+const unlike = new Set<string>();
+for (const change of everyChange()) {
+  states.add(change.before);
+  for (const step of stepsUnlike(change)) unlike.add(step);
+  for (const { name, holds } of CHANGE_INVARIANTS) {
+    if (!holds(change.before, change.event, change.after)) counterexamples.set(name, change);
+  }
+}
+/** The regions of memory take their values in step, and only in the first of them is the reset unknown. */
+const core = [...states].filter(({ reset }) => reset === 'unknown');
 const memoryValues = Object.values(MEMORY).reduce((product, values) => product * values.length, 1);
 
 describe('the complete walk of the work site', () => {
@@ -80,14 +96,6 @@ describe('in every state', () => {
 });
 
 describe('at every change', () => {
-  const counterexamples = new Map<string, unknown>();
-  const unlike = new Set<string>();
-  for (const change of everyChange()) {
-    for (const step of stepsUnlike(change)) unlike.add(step);
-    for (const { name, holds } of CHANGE_INVARIANTS) {
-      if (!holds(change.before, change.event, change.after)) counterexamples.set(name, change);
-    }
-  }
   test.each(CHANGE_INVARIANTS)('$name: $sentence', ({ name }) => {
     expect(counterexamples.get(name)).toBeUndefined();
   });
@@ -115,8 +123,6 @@ function stepsUnlike({ before, event, after }: Change, table: Table = SITE_STEPS
       .map(([id]) => id);
   });
 }
-
-const HAS_READ = { windingOhmsRead: true, overloadRead: true } as const;
 
 test('a step that promised less than it does would be seen', () => {
   const careless: Table = {
@@ -191,6 +197,40 @@ describe('a broken machine is caught', () => {
         ({ before, event, after }) => lapse?.holds(before, event, after) === false,
       );
       expect(isCaught, type).toBe(true);
+    }
+  });
+});
+
+describe('the strip, in every state', () => {
+  test('never says dead of a site that is not locked, whatever the state', () => {
+    for (const site of core) {
+      for (const place of ['panel', 'switch', 'box', 'well'] as const) {
+        const { word } = siteView(site, place);
+        if (site.supply !== 'locked' && word !== 'live') expect(word).toBe('live');
+        if (word === 'proved' && site.places[place] !== 'proved') expect(site.places[place]).toBe('proved');
+      }
+    }
+  });
+});
+
+describe('stop, unsafe, in every state', () => {
+  test('has an instruction for every state and every person, hands off first', () => {
+    for (const site of core) {
+      for (const who of PERSONS) {
+        const lines = safeState(site, who);
+        if (lines[0] !== 'stop-hands-off' || lines.length < 3)
+          expect(lines).toEqual('hands off first, and then what');
+      }
+    }
+  });
+
+  test('asks nobody to switch off but at a dry labelled place with power on, and a caller never', () => {
+    for (const site of core) {
+      const says = (who: (typeof PERSONS)[number]) =>
+        safeState(site, who).includes('switch-off-at-a-dry-labelled-place');
+      if (says('qualified') !== (site.supply === 'live') || says('caller') || says('trainee-alone')) {
+        expect(site).toEqual('a state in which nobody is sent to a switch');
+      }
     }
   });
 });
