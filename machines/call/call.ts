@@ -1,6 +1,7 @@
 import type { Catalog } from '../../src/catalog/catalog.ts';
 import { suspectsOf } from '../../src/diagnosis/belief/summary.ts';
 import type { Place } from '../../src/schema/basics.ts';
+import type { SiteEvent } from '../../src/schema/case.ts';
 import type { CaseState } from '../../src/schema/case-state.ts';
 import type { Check } from '../../src/schema/check.ts';
 import { HELD_CHECKS, PROCEDURES } from '../procedures/all.ts';
@@ -62,7 +63,7 @@ function open(catalog: Catalog, state: CaseState): OpenCall {
   const checks = checksOn(model.system, Object.values(catalog.checks));
   const ids = new Set(checks.map((check) => check.id));
   const readings = readingsOf(model, checks, state);
-  const site = foldSite(state.siteEvents.map((one) => one.said));
+  const site = foldSite([...state.siteEvents.map((one) => one.said), ...insulationFacts(readings)]);
   const place = workPlace(catalog, model.system.choices[0]?.box, state.installation);
   return {
     catalog,
@@ -80,6 +81,13 @@ function open(catalog: Catalog, state: CaseState): OpenCall {
     applies: (check) => ids.has(check),
     minutesOf: (step) => catalog.siteSteps[step]?.minutes ?? 0,
   };
+}
+
+/** What the insulation readings say to the interlock: nothing is reset on a bad or unread insulation. */
+function insulationFacts({ outcomeOf }: Readings): SiteEvent[] {
+  const outcome = outcomeOf('insulation-system') ?? outcomeOf('insulation-two-wire');
+  if (outcome === 'as-expected') return [{ type: 'insulation-good' }];
+  return outcome === 'low' ? [{ type: 'insulation-bad' }] : [];
 }
 
 function nextOf(call: OpenCall): { next: NextStep; decision?: Chosen['decision'] } {
@@ -102,6 +110,7 @@ function choose(call: OpenCall): Chosen {
     circumstances: state.circumstances,
     candidates: (passed) => candidatesOf(proposalInput(call, passed), false),
     everything: () => candidatesOf(proposalInput(call, new Set()), true),
+    ifQualified: () => candidatesOf(proposalInput({ ...call, work: { ...call.work, who: 'qualified' } }, new Set()), true),
     procedure: lastProcedure(call),
     checks: call.checks,
     applies: call.applies,

@@ -1,7 +1,7 @@
 import { figure } from '../../src/diagnosis/judgements.ts';
 import { previewOutcomes } from '../../src/diagnosis/planner/preview.ts';
 import { rank, type RankedProposal } from '../../src/diagnosis/planner/rank.ts';
-import type { RankedCheck } from '../../src/diagnosis/types.ts';
+import type { RankedCheck, Verdict } from '../../src/diagnosis/types.ts';
 import { decide, type Decision } from '../../src/diagnosis/verdict/decide.ts';
 import type { Check } from '../../src/schema/check.ts';
 import type { Candidate } from './proposals.ts';
@@ -22,6 +22,8 @@ export interface Choosing {
   candidates(passed: ReadonlySet<string>): readonly Candidate[];
   /** Every check that is possible, held by a tree or not. */
   everything(): readonly Candidate[];
+  /** The same for a qualified person: what would go on if one were there. */
+  ifQualified(): readonly Candidate[];
   /** Procedure that asked the last reading. */
   readonly procedure: string | undefined;
   readonly checks: readonly Check[];
@@ -41,7 +43,16 @@ export function chooseNext(choosing: Choosing): Chosen {
   if (step !== undefined) return { next: step, decision };
   const ending = decide(deciding, true);
   if (ending.verdict === undefined) throw new Error('call: an exhausted search gave no ending; decide must end it');
-  return { next: { kind: 'verdict', verdict: ending.verdict }, decision: ending };
+  const verdict = mustRefer(choosing, ending.verdict) ? { ...ending.verdict, kind: 'refer' as const } : ending.verdict;
+  return { next: { kind: 'verdict', verdict }, decision: ending };
+}
+
+/** The search ended only because nobody present may take what would tell more. */
+function mustRefer(choosing: Choosing, verdict: Verdict): boolean {
+  if (verdict.kind !== 'watch' && verdict.kind !== 'group') return false;
+  const { belief } = choosing.readings;
+  const ranked = rank(belief, choosing.ifQualified().map((one) => one.proposal));
+  return ranked.some((one) => one.gain >= figure(belief.model.knowledge.judgements, 'least-gain'));
 }
 
 /** Trees go past checks that tell nothing until one proposes something worth its minutes. */

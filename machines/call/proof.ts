@@ -17,16 +17,17 @@ export function proofStep(call: OpenCall, verdict: Verdict): NextStep | undefine
   if (isClosed || owesDisinfection) return { kind: 'closed', verdict, owed: owedBeforeClosing(call.work.site) };
   if (!isRepaired) return undefined;
   const done = asLeft(call);
-  const left = verdict.proof.map((window) => window.check).find((check) => !done.some((one) => one.check === check));
-  const record = left === undefined ? undefined : call.catalog.checks[left];
-  const way = record === undefined ? stepsToService(call.work, call.minutesOf) : missingSteps(record, call.work, call.minutesOf);
-  return {
-    kind: 'proof',
-    steps: way.possible ? way.steps : [],
-    check: left === undefined ? undefined : viewOf(call.readings, left),
-    done,
-    verdict,
-  };
+  const left = verdict.proof.map((window) => window.check).filter((check) => !done.some((one) => one.check === check));
+  const ways = left.flatMap((check) => {
+    const record = call.catalog.checks[check];
+    const way = record === undefined ? undefined : missingSteps(record, call.work, call.minutesOf);
+    return way?.possible ? [{ check, steps: way.steps }] : [];
+  });
+  const [first] = ways;
+  const step = { kind: 'proof', done, verdict } as const;
+  if (first !== undefined) return { ...step, steps: first.steps, check: viewOf(call.readings, first.check), cannotRead: [] };
+  const home = stepsToService(call.work, call.minutesOf);
+  return { ...step, steps: home.possible ? home.steps : [], check: undefined, cannotRead: left };
 }
 
 function asLeft(call: OpenCall): JudgedReading[] {

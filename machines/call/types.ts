@@ -68,6 +68,8 @@ export type NextStep =
       readonly kind: 'proof';
       readonly steps: readonly SiteStepView[];
       readonly check: CheckView | undefined;
+      /** Proof readings that nobody present may take: they are owed. */
+      readonly cannotRead: readonly string[];
       readonly done: readonly JudgedReading[];
       readonly verdict: Verdict;
     }

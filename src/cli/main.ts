@@ -3,7 +3,9 @@ import { CASE_BYTES_MOST } from '../records/case-file.ts';
 import { didYouMean } from '../records/nearest.ts';
 import { sortArguments } from './arguments.ts';
 import { type Answer, type Around, badInput, type Command } from './command.ts';
+import { EFFECTS_FLAGS, effects } from './commands/effects.ts';
 import { expect } from './commands/expect.ts';
+import { interlock } from './commands/interlock.ts';
 import { list } from './commands/list.ts';
 import { next } from './commands/next.ts';
 import { SIMULATE_FLAGS, simulate } from './commands/simulate.ts';
@@ -21,6 +23,8 @@ const COMMANDS: Readonly<Record<string, { command: Command; flags: readonly stri
   expect: { command: expect, flags: [] },
   simulate: { command: simulate, flags: SIMULATE_FLAGS },
   list: { command: list, flags: [] },
+  interlock: { command: interlock, flags: [] },
+  effects: { command: effects, flags: EFFECTS_FLAGS },
 };
 
 const CONTENT = fileURLToPath(new URL('../../content', import.meta.url));

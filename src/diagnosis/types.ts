@@ -81,8 +81,11 @@ export interface EvidenceLine {
   readonly rulesOut: readonly string[];
 }
 
+/**
+ * How a call ends. `refer`: readings that would go on exist, but nobody present may take them.
+ */
 export interface Verdict {
-  readonly kind: 'named' | 'group' | 'contradiction' | 'watch' | 'not-this-tool' | 'normal';
+  readonly kind: 'named' | 'group' | 'contradiction' | 'watch' | 'refer' | 'not-this-tool' | 'normal';
   /** Verdict class of the leading fault. */
   readonly verdictClass: string;
   readonly action: string;

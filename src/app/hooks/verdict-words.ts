@@ -18,6 +18,8 @@ export function verdictHeading(texts: Texts, verdict: Verdict): { title: string;
       };
     case 'watch':
       return { title: say('verdict-watch'), lead: say('verdict-watch-lead') };
+    case 'refer':
+      return { title: say('verdict-refer'), lead: say('verdict-refer-lead') };
     case 'normal':
       return { title: say('verdict-normal'), lead: pullLine(texts, verdict) };
     case 'not-this-tool':

@@ -57,6 +57,13 @@ function ProofDone({ open, proof }: { open: OpenCase; proof: Proof }) {
       answer={
         <>
           <ProofList verdict={proof.verdict} done={proof.done} site={open.view?.site} />
+          {proof.cannotRead.length > 0 && (
+            <p className="caution">
+              {say('proof-cannot-read', {
+                checks: proof.cannotRead.map((check) => texts.check(check).name).join(', '),
+              })}
+            </p>
+          )}
           {odd.map(({ check }) => (
             <p key={check} className="caution">
               {say('proof-odd', { check: texts.check(check).name })}

@@ -148,6 +148,7 @@ test('a proof run that is held offers the close, and an odd reading says that no
           kind: 'proof',
           steps: [],
           check: undefined,
+          cannotRead: [],
           done: [{ check: 'amps-red', reading: { value: [6, 'A'] }, outcome: 'high' }],
           verdict,
         },
