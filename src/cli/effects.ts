@@ -2,6 +2,7 @@ import { requestOf } from '../diagnosis/belief/channel.ts';
 import { type Hypothesis, hypothesesOf } from '../diagnosis/belief/hypotheses.ts';
 import { type Piece, piecesOf, severityAt } from '../diagnosis/belief/piece.ts';
 import { figureOf } from '../diagnosis/judgements.ts';
+import { meterLimits } from '../diagnosis/windows/meter.ts';
 import { setUp } from '../plant/plant.ts';
 import { type PlantReading, UNKNOWNS } from '../plant/types.ts';
 import type { Check } from '../schema/check.ts';
@@ -35,6 +36,7 @@ export type EffectReading = { readonly check: Check } & (
       readonly high: number;
       readonly regime: string;
     }
+  | { readonly kind: 'open' }
   | { readonly kind: 'answer'; readonly answer: string }
 );
 
@@ -42,6 +44,8 @@ export type EffectReading = { readonly check: Check } & (
 const SMALLEST_SHARE = 0.01;
 /** Nine in ten of a normal lie within so many standard deviations. */
 const NINE_IN_TEN = 1.645;
+/** Nothing, where an instrument says nothing of its own error. */
+const LEAST_READING = 1e-9;
 
 export function effectRows(around: Around, ready: Ready, main: readonly string[]): EffectRow[] {
   const { catalog } = around;
@@ -65,33 +69,52 @@ function effectOn(around: Around, piece: Piece, check: Check): EffectReading[] {
   const centre = piece.stateAt('centre', 0).read(request);
   if (centre.kind === 'answer') return [{ check, kind: 'answer', answer: centre.answer }];
   if (centre.kind === 'none') return [];
-  return [{ check, kind: 'value', regime: centre.regime, ...spanOf(around, { piece, check, centre }) }];
+  const { top, absolute } = meterLimits(around.catalog, check, 'ordinary');
+  if (top !== undefined && centre.value > top) return [{ check, kind: 'open' }];
+  const floor = Math.max(LEAST_READING, absolute);
+  return [
+    { check, kind: 'value', regime: centre.regime, ...spanOf(around, { piece, check, centre, floor }) },
+  ];
 }
 
 interface Centred {
   readonly piece: Piece;
   readonly check: Check;
   readonly centre: Extract<PlantReading, { kind: 'value' }>;
+  /** What the instrument cannot tell from nothing. */
+  readonly floor: number;
 }
 
-/** Middle, low and high end: in proportion where the reading has a size, else as it is. */
-function spanOf({ catalog }: Around, { piece, check, centre }: Centred) {
-  const value = Math.max(0, centre.value);
-  const least = LEAST_READING;
-  let variance = modelError(catalog, centre.regime) ** 2;
+/**
+ * Middle, low and high end. What moves the reading down counts for the low end, what moves it up for
+ * the high end: a stalled motor that might as well not fire its start branch is lopsided.
+ */
+function spanOf({ catalog }: Around, { piece, check, centre, floor }: Centred) {
+  const size = (reading: PlantReading): number =>
+    reading.kind === 'value' ? Math.log(Math.max(floor, reading.value)) : middle;
+  const middle = Math.log(Math.max(floor, centre.value));
+  const error = modelError(catalog, check, centre.regime) ** 2;
+  let down = error;
+  let up = error;
   for (const axis of [...UNKNOWNS, ...(piece.hasSeverity ? (['severity'] as const) : [])]) {
-    const moved = piece.stateAt(axis, 1).read(requestOf(check));
-    if (moved.kind !== 'value') continue;
-    variance += Math.log(Math.max(least, moved.value) / Math.max(least, value)) ** 2;
+    const moves = [-1, 1].map((step) => size(piece.stateAt(axis, step).read(requestOf(check))) - middle);
+    down += Math.min(0, ...moves) ** 2;
+    up += Math.max(0, ...moves) ** 2;
   }
-  const times = Math.exp(NINE_IN_TEN * Math.sqrt(variance));
-  return { value, low: value / times, high: value * times };
+  const value = centre.value > floor ? centre.value : 0;
+  const low = Math.exp(middle - NINE_IN_TEN * Math.sqrt(down));
+  return {
+    value,
+    low: value === 0 || low <= floor ? 0 : low,
+    high: Math.exp(middle + NINE_IN_TEN * Math.sqrt(up)),
+  };
 }
-/** Below this a reading is nothing in any unit of the checks: microamperes, microvolts, micro-ohms, picofarads. */
-const LEAST_READING = 1e-9;
 
-function modelError({ judgements }: Around['catalog'], regime: string): number {
-  return regime === 'static' ? 0 : figureOf(judgements, 'model-error', regime);
+/** Amps and watts come out of the motor model; volts and ohms do not. */
+function modelError({ judgements }: Around['catalog'], check: Check, regime: string): number {
+  const reads = 'reads' in check.predict ? check.predict.reads : 'volts';
+  const isModelled = reads === 'amps' || reads === 'amps-at-start' || reads === 'watts';
+  return isModelled && regime !== 'static' ? figureOf(judgements, 'model-error', regime) : 0;
 }
 
 /** Share of the sites with a fault (in one variant) on which the motor starts. */

@@ -116,7 +116,7 @@ function modeWords({ mode }: EffectRow): string {
 }
 
 function readingData(reading: EffectReading) {
-  if (reading.kind === 'answer') return reading.answer;
+  if (reading.kind !== 'value') return wordOf(reading);
   const unit = unitOf(reading);
   const printed = (value: number) => quantity(value, unit)[0];
   return {
@@ -127,6 +127,9 @@ function readingData(reading: EffectReading) {
     regime: reading.regime,
   };
 }
+
+const wordOf = (reading: Exclude<EffectReading, { kind: 'value' }>): string =>
+  reading.kind === 'open' ? 'open' : reading.answer;
 
 function unitOf({ check }: EffectReading): string {
   return 'unit' in check.reads ? check.reads.unit : '';
@@ -146,7 +149,7 @@ function asText({ name, rows }: Table): string {
 const TWO_FIGURES = 2;
 
 function readingText(reading: EffectReading): string {
-  if (reading.kind === 'answer') return reading.answer;
+  if (reading.kind !== 'value') return wordOf(reading);
   const unit = unitOf(reading);
   const printed = (value: number) => Number(quantity(value, unit)[0].toPrecision(TWO_FIGURES + 1));
   const ends = (value: number) => Number(quantity(value, unit)[0].toPrecision(TWO_FIGURES));
