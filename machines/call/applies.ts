@@ -21,9 +21,16 @@ export function checksOn(system: System, checks: readonly Check[]): Check[] {
 }
 
 /** Can it be done with what is at hand? A kit that nobody has named counts as complete. */
-export function isAtHand(check: Check, kit: { instruments: readonly string[]; meter: MeterClass; senses: ReadonlySet<string> }): boolean {
+export function isAtHand(
+  check: Check,
+  kit: { instruments: readonly string[]; meter: MeterClass; senses: ReadonlySet<string> },
+): boolean {
   if (check.benchOnly === true && kit.meter !== 'bench') return false;
-  return kit.instruments.length === 0 || kit.senses.has(check.instrument) || kit.instruments.includes(check.instrument);
+  return (
+    kit.instruments.length === 0 ||
+    kit.senses.has(check.instrument) ||
+    kit.instruments.includes(check.instrument)
+  );
 }
 
 /** The nodes and parts that a check touches. */

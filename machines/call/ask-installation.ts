@@ -28,7 +28,10 @@ function motorRows({ catalog, state }: OpenCall): string[] {
         row.auxiliary === undefined &&
         (leads === undefined || row.leads === leads) &&
         (power === undefined || Math.abs(row.power - power) < 0.02 * power) &&
-        boxes.some((one) => one.leads === row.leads && one.serves.includes(row.circuit) && row.power <= one.power.high * 1.01),
+        boxes.some(
+          (one) =>
+            one.leads === row.leads && one.serves.includes(row.circuit) && row.power <= one.power.high * 1.01,
+        ),
     )
     .sort((one, other) => one.power - other.power)
     .map((row) => row.id);

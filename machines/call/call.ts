@@ -110,7 +110,8 @@ function choose(call: OpenCall): Chosen {
     circumstances: state.circumstances,
     candidates: (passed) => candidatesOf(proposalInput(call, passed), false),
     everything: () => candidatesOf(proposalInput(call, new Set()), true),
-    ifQualified: () => candidatesOf(proposalInput({ ...call, work: { ...call.work, who: 'qualified' } }, new Set()), true),
+    ifQualified: () =>
+      candidatesOf(proposalInput({ ...call, work: { ...call.work, who: 'qualified' } }, new Set()), true),
     procedure: lastProcedure(call),
     checks: call.checks,
     applies: call.applies,
@@ -120,7 +121,11 @@ function choose(call: OpenCall): Chosen {
 /** What may be proposed; trees go past checks that nobody here can do and those in `passed`. */
 function proposalInput(call: OpenCall, passed: ReadonlySet<string>): ProposalInput {
   const { catalog, readings, state, work } = call;
-  const senses = new Set(Object.values(catalog.instruments).filter((one) => one.kind === 'senses').map((one) => one.id));
+  const senses = new Set(
+    Object.values(catalog.instruments)
+      .filter((one) => one.kind === 'senses')
+      .map((one) => one.id),
+  );
   const kit = { instruments: state.instruments, meter: state.meter, senses };
   const stepsTo = (check: Check) => {
     const way = missingSteps(check, work, call.minutesOf);
@@ -146,18 +151,26 @@ function proposalInput(call: OpenCall, passed: ReadonlySet<string>): ProposalInp
 function openingCheck(call: OpenCall): NextStep | undefined {
   const first = call.checks.find((check) => 'rule' in check.predict && check.predict.rule === 'what-is-seen');
   if (first === undefined || call.readings.outcomeOf(first.id) !== undefined) return undefined;
-  return { kind: 'check', checks: [viewOf(call.readings, first.id)], procedure: undefined, ranked: undefined, others: [] };
+  return {
+    kind: 'check',
+    checks: [viewOf(call.readings, first.id)],
+    procedure: undefined,
+    ranked: undefined,
+    others: [],
+  };
 }
 
 /** The procedure that the last standing reading belongs to. */
 function lastProcedure(call: OpenCall): string | undefined {
   const last = call.state.answers.at(-1)?.check;
   if (last === undefined) return undefined;
-  return PROCEDURES.find(({ machine }) => [...stepsOf(machine).values()].some((step) => step.check === last))?.id;
+  return PROCEDURES.find(({ machine }) => [...stepsOf(machine).values()].some((step) => step.check === last))
+    ?.id;
 }
 
 function placeOf(catalog: Catalog, next: NextStep): Place | undefined {
-  if (next.kind === 'site-steps') return next.steps[0]?.place ?? catalog.checks[next.towards[0] ?? '']?.site.place;
+  if (next.kind === 'site-steps')
+    return next.steps[0]?.place ?? catalog.checks[next.towards[0] ?? '']?.site.place;
   if (next.kind === 'check') return catalog.checks[next.checks[0]?.check ?? '']?.site.place;
   if (next.kind === 'proof') return catalog.checks[next.check?.check ?? '']?.site.place;
   return undefined;
@@ -165,5 +178,7 @@ function placeOf(catalog: Catalog, next: NextStep): Place | undefined {
 
 /** Where the last reading was taken: what the strip speaks of while the next step has no place. */
 function lastPlace({ catalog, state }: OpenCall): Place | undefined {
-  return state.answers.map(({ check }) => catalog.checks[check]?.site.place).findLast((place) => place !== undefined);
+  return state.answers
+    .map(({ check }) => catalog.checks[check]?.site.place)
+    .findLast((place) => place !== undefined);
 }

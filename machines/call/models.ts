@@ -1,10 +1,10 @@
 import type { Catalog } from '../../src/catalog/catalog.ts';
 import { type BeliefModel, buildModel } from '../../src/diagnosis/belief/model.ts';
+import { resolveSystem } from '../../src/diagnosis/system.ts';
 import type { ExpectedWindow } from '../../src/diagnosis/types.ts';
 import { expectedWindows } from '../../src/diagnosis/windows/expect.ts';
-import type { Check } from '../../src/schema/check.ts';
-import { resolveSystem } from '../../src/diagnosis/system.ts';
 import type { MeterClass } from '../../src/diagnosis/windows/meter.ts';
+import type { Check } from '../../src/schema/check.ts';
 import type { Installation } from '../../src/schema/installation.ts';
 
 /**
@@ -28,7 +28,11 @@ export function modelFor(catalog: Catalog, installation: Installation, meter: Me
 const windows = new WeakMap<BeliefModel, Map<boolean, Record<string, ExpectedWindow>>>();
 
 /** Windows of all checks on a model's installation; they change only when the motor has run. */
-export function windowsFor(model: BeliefModel, checks: readonly Check[], justRun: boolean): Record<string, ExpectedWindow> {
+export function windowsFor(
+  model: BeliefModel,
+  checks: readonly Check[],
+  justRun: boolean,
+): Record<string, ExpectedWindow> {
   const kept = windows.get(model) ?? new Map<boolean, Record<string, ExpectedWindow>>();
   windows.set(model, kept);
   const known = kept.get(justRun);

@@ -1,8 +1,8 @@
 import { figure } from '../../src/diagnosis/judgements.ts';
 import { previewOutcomes } from '../../src/diagnosis/planner/preview.ts';
-import { rank, type RankedProposal } from '../../src/diagnosis/planner/rank.ts';
+import { type RankedProposal, rank } from '../../src/diagnosis/planner/rank.ts';
 import type { RankedCheck, Verdict } from '../../src/diagnosis/types.ts';
-import { decide, type Decision } from '../../src/diagnosis/verdict/decide.ts';
+import { type Decision, decide } from '../../src/diagnosis/verdict/decide.ts';
 import type { Check } from '../../src/schema/check.ts';
 import type { Candidate } from './proposals.ts';
 import type { Readings } from './readings.ts';
@@ -38,12 +38,16 @@ export interface Chosen {
 export function chooseNext(choosing: Choosing): Chosen {
   const deciding = { ...choosing.readings, circumstances: choosing.circumstances, applies: choosing.applies };
   const decision = decide(deciding, false);
-  if (decision.verdict !== undefined) return { next: { kind: 'verdict', verdict: decision.verdict }, decision };
+  if (decision.verdict !== undefined)
+    return { next: { kind: 'verdict', verdict: decision.verdict }, decision };
   const step = fromTrees(choosing, decision) ?? bestStep(choosing, decision, choosing.everything());
   if (step !== undefined) return { next: step, decision };
   const ending = decide(deciding, true);
-  if (ending.verdict === undefined) throw new Error('call: an exhausted search gave no ending; decide must end it');
-  const verdict = mustRefer(choosing, ending.verdict) ? { ...ending.verdict, kind: 'refer' as const } : ending.verdict;
+  if (ending.verdict === undefined)
+    throw new Error('call: an exhausted search gave no ending; decide must end it');
+  const verdict = mustRefer(choosing, ending.verdict)
+    ? { ...ending.verdict, kind: 'refer' as const }
+    : ending.verdict;
   return { next: { kind: 'verdict', verdict }, decision: ending };
 }
 
@@ -51,7 +55,10 @@ export function chooseNext(choosing: Choosing): Chosen {
 function mustRefer(choosing: Choosing, verdict: Verdict): boolean {
   if (verdict.kind !== 'watch' && verdict.kind !== 'group') return false;
   const { belief } = choosing.readings;
-  const ranked = rank(belief, choosing.ifQualified().map((one) => one.proposal));
+  const ranked = rank(
+    belief,
+    choosing.ifQualified().map((one) => one.proposal),
+  );
   return ranked.some((one) => one.gain >= figure(belief.model.knowledge.judgements, 'least-gain'));
 }
 
@@ -61,17 +68,26 @@ function fromTrees(choosing: Choosing, decision: Decision): NextStep | undefined
   for (;;) {
     const candidates = choosing.candidates(passed);
     const step = bestStep(choosing, decision, candidates);
-    const fresh = candidates.flatMap(({ proposal }) => (proposal.procedure === undefined ? [] : proposal.checks)).filter((check) => !passed.has(check));
+    const fresh = candidates
+      .flatMap(({ proposal }) => (proposal.procedure === undefined ? [] : proposal.checks))
+      .filter((check) => !passed.has(check));
     if (step !== undefined || fresh.length === 0) return step;
     for (const check of fresh) passed.add(check);
   }
 }
 
 /** The best reading still worth taking among these; with a repair past its threshold, one that is owed to it. */
-function bestStep(choosing: Choosing, decision: Decision, candidates: readonly Candidate[]): NextStep | undefined {
+function bestStep(
+  choosing: Choosing,
+  decision: Decision,
+  candidates: readonly Candidate[],
+): NextStep | undefined {
   const { belief } = choosing.readings;
   const { judgements, checks } = belief.model.knowledge;
-  const ranked = rank(belief, candidates.map((one) => one.proposal));
+  const ranked = rank(
+    belief,
+    candidates.map((one) => one.proposal),
+  );
   const useful = ranked.filter((one) => one.gain >= figure(judgements, 'least-gain'));
   if (decision.past) {
     const owed = firstOwed(decision, ranked);
@@ -104,7 +120,11 @@ function firstOwed(decision: Decision, ranked: readonly RankedProposal[]): Ranke
     .sort((one, other) => one.minutes - other.minutes)[0];
 }
 
-function stay(ranked: readonly RankedProposal[], procedure: string | undefined, factor: number): RankedProposal | undefined {
+function stay(
+  ranked: readonly RankedProposal[],
+  procedure: string | undefined,
+  factor: number,
+): RankedProposal | undefined {
   const [best] = ranked;
   const same = procedure === undefined ? undefined : ranked.find((one) => one.procedure === procedure);
   if (best === undefined || same === undefined) return best;
@@ -126,7 +146,10 @@ function asStep(choosing: Choosing, { candidates, best, others }: Best): NextSte
     checks: best.checks.map((check) => viewOf(choosing.readings, check)),
     procedure: best.procedure,
     ranked,
-    others: others.filter((one) => one.checks !== best.checks).slice(0, OTHERS).map((one) => describe(choosing, one, false)),
+    others: others
+      .filter((one) => one.checks !== best.checks)
+      .slice(0, OTHERS)
+      .map((one) => describe(choosing, one, false)),
   };
 }
 
@@ -134,7 +157,8 @@ const OTHERS = 4;
 
 export function viewOf(readings: Readings, check: string): CheckView {
   const window = readings.windows[check];
-  if (window === undefined) throw new Error(`call: no window for ${check}; only checks of this installation are asked`);
+  if (window === undefined)
+    throw new Error(`call: no window for ${check}; only checks of this installation are asked`);
   return { check, window };
 }
 
@@ -144,4 +168,3 @@ function describe({ readings }: Choosing, one: RankedProposal, withOutcomes: boo
   const outcomes = withOutcomes && window !== undefined ? previewOutcomes(readings.belief, window) : [];
   return { checks, gain, minutes, perMinute, outcomes };
 }
-

@@ -14,10 +14,13 @@ import type { NextStep } from './types.ts';
  */
 export function proofStep(call: OpenCall, verdict: Verdict): NextStep | undefined {
   const { isRepaired, isClosed, owesDisinfection } = call.visit;
-  if (isClosed || owesDisinfection) return { kind: 'closed', verdict, owed: owedBeforeClosing(call.work.site) };
+  if (isClosed || owesDisinfection)
+    return { kind: 'closed', verdict, owed: owedBeforeClosing(call.work.site) };
   if (!isRepaired) return undefined;
   const done = asLeft(call);
-  const left = verdict.proof.map((window) => window.check).filter((check) => !done.some((one) => one.check === check));
+  const left = verdict.proof
+    .map((window) => window.check)
+    .filter((check) => !done.some((one) => one.check === check));
   const ways = left.flatMap((check) => {
     const record = call.catalog.checks[check];
     const way = record === undefined ? undefined : missingSteps(record, call.work, call.minutesOf);
@@ -25,7 +28,8 @@ export function proofStep(call: OpenCall, verdict: Verdict): NextStep | undefine
   });
   const [first] = ways;
   const step = { kind: 'proof', done, verdict } as const;
-  if (first !== undefined) return { ...step, steps: first.steps, check: viewOf(call.readings, first.check), cannotRead: [] };
+  if (first !== undefined)
+    return { ...step, steps: first.steps, check: viewOf(call.readings, first.check), cannotRead: [] };
   const home = stepsToService(call.work, call.minutesOf);
   return { ...step, steps: home.possible ? home.steps : [], check: undefined, cannotRead: left };
 }

@@ -67,7 +67,12 @@ function candidate(input: ProposalInput, wanted: Check, procedure: string | unde
     (leadsTo === undefined ? 0 : handsAndWaiting(input, leadsTo));
   const ids = checks.map((one) => one.id);
   const proposal = { checks: ids, minutes, procedure };
-  return [{ proposal: leadsTo === undefined ? proposal : { ...proposal, leadsTo: leadsTo.map((one) => one.id) }, steps }];
+  return [
+    {
+      proposal: leadsTo === undefined ? proposal : { ...proposal, leadsTo: leadsTo.map((one) => one.id) },
+      steps,
+    },
+  ];
 }
 
 /** The check itself, or the first of those that must stand before it: an ohm reading before any stall test. */

@@ -1,11 +1,11 @@
-import { believe, type Belief, type Given } from '../../src/diagnosis/belief/believe.ts';
+import { type Belief, believe, type Given } from '../../src/diagnosis/belief/believe.ts';
 import type { BeliefModel } from '../../src/diagnosis/belief/model.ts';
 import { figure } from '../../src/diagnosis/judgements.ts';
 import type { ExpectedWindow, JudgedReading, Outcome } from '../../src/diagnosis/types.ts';
 import { judge } from '../../src/diagnosis/windows/judge.ts';
 import { sumTest } from '../../src/diagnosis/windows/sum-test.ts';
-import type { CaseState } from '../../src/schema/case-state.ts';
 import type { Reading } from '../../src/schema/case.ts';
+import type { CaseState } from '../../src/schema/case-state.ts';
 import type { Check } from '../../src/schema/check.ts';
 import { of } from '../../src/units/units.ts';
 import { windowsFor } from './models.ts';
@@ -42,7 +42,10 @@ export function readingsOf(model: BeliefModel, checks: readonly Check[], state: 
 }
 
 /** Sum tests follow from their three readings; nobody is asked for them. */
-function computed(checks: readonly Check[], answers: readonly Given[]): { check: string; reading: Reading }[] {
+function computed(
+  checks: readonly Check[],
+  answers: readonly Given[],
+): { check: string; reading: Reading }[] {
   return checks.flatMap((check) => {
     if (!('sumTest' in check.predict)) return [];
     const [yellowBlack, yellowRed, blackRed] = check.predict.sumTest.map((one) => ohmsOf(answers, one));
@@ -61,7 +64,8 @@ function ohmsOf(answers: readonly Given[], check: string): number | undefined {
 function hasRun(checks: Readonly<Record<string, Check>>, answers: readonly Given[]): boolean {
   return answers.some(({ check, reading }) => {
     const predict = checks[check]?.predict;
-    const running = predict !== undefined && 'reads' in predict && (predict.reads === 'amps' || predict.reads === 'watts');
+    const running =
+      predict !== undefined && 'reads' in predict && (predict.reads === 'amps' || predict.reads === 'watts');
     return running && 'value' in reading && reading.value[0] > 0;
   });
 }

@@ -1,4 +1,10 @@
-import type { ExpectedWindow, JudgedReading, RankedCheck, Suspect, Verdict } from '../../src/diagnosis/types.ts';
+import type {
+  ExpectedWindow,
+  JudgedReading,
+  RankedCheck,
+  Suspect,
+  Verdict,
+} from '../../src/diagnosis/types.ts';
 import type { Person, Place } from '../../src/schema/basics.ts';
 import type { TrailLine } from '../../src/schema/case-state.ts';
 

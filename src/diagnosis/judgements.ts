@@ -30,7 +30,9 @@ export function figures(judgements: Judgements, id: string): Readonly<Record<str
 export function figureOf(judgements: Judgements, id: string, key: string): number {
   const value = figures(judgements, id)[key];
   if (value === undefined) {
-    throw new Error(`diagnosis: judgement ${id} has no entry ${key}; add it to content/judgements/${id}.json`);
+    throw new Error(
+      `diagnosis: judgement ${id} has no entry ${key}; add it to content/judgements/${id}.json`,
+    );
   }
   return value;
 }

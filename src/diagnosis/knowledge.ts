@@ -1,5 +1,5 @@
-import type { Action, Fault } from '../schema/fault.ts';
 import type { Check, Instrument } from '../schema/check.ts';
+import type { Action, Fault } from '../schema/fault.ts';
 import type { Conductor, Motor, MotorModel } from '../schema/motor.ts';
 import type { Box, Element, Netlist } from '../schema/netlist.ts';
 import type { HardRule, Judgement } from '../schema/smaller.ts';

@@ -82,7 +82,9 @@ function motorsFor(knowledge: Knowledge, known: Installation, box: Box): Motor[]
 /** A row of another voltage class is no candidate: 115 V rows only where the supply says so. */
 function motorVoltsFit(knowledge: Knowledge, motor: Motor, known: Installation): boolean {
   const supply = known.supply?.volts ?? figure(knowledge.judgements, 'usual-supply-volts');
-  return Math.abs(supply - motor.volts) <= figure(knowledge.judgements, 'volts-class-tolerance') * motor.volts;
+  return (
+    Math.abs(supply - motor.volts) <= figure(knowledge.judgements, 'volts-class-tolerance') * motor.volts
+  );
 }
 
 const within = (value: number, range: { low: number; high: number }): boolean =>
@@ -100,12 +102,14 @@ function plantInput(knowledge: Knowledge, known: Installation, pick: { box: Box;
   const { box, motor } = pick;
   const run = (cable: CableRun | undefined, length: string) => ({
     conductor: conductorOf(knowledge, cable),
-    length: cable?.length ?? (figureOf(knowledge.judgements, 'assumed-lengths', length) as Quantity<'length'>),
+    length:
+      cable?.length ?? (figureOf(knowledge.judgements, 'assumed-lengths', length) as Quantity<'length'>),
   });
   return {
     pieces: box.pieces.map((piece) => {
       const found = knowledge.netlists[piece];
-      if (found === undefined) throw new Error(`diagnosis: box ${box.id} names no netlist ${piece}; mend content/boxes`);
+      if (found === undefined)
+        throw new Error(`diagnosis: box ${box.id} names no netlist ${piece}; mend content/boxes`);
       return found;
     }),
     elements: knowledge.elements,
@@ -130,7 +134,8 @@ function serviceVolts(knowledge: Knowledge, motor: Motor): Quantity<'voltage'> {
 function conductorOf(knowledge: Knowledge, cable: CableRun | undefined) {
   const wanted = cable?.conductor ?? usualConductor(knowledge);
   const found = knowledge.conductors[wanted];
-  if (found === undefined) throw new Error(`diagnosis: no conductor ${wanted}; add content/conductors/${wanted}.json`);
+  if (found === undefined)
+    throw new Error(`diagnosis: no conductor ${wanted}; add content/conductors/${wanted}.json`);
   return found;
 }
 
@@ -153,10 +158,13 @@ function assumedFields(
   const names = (ids: string[]): string => [...new Set(ids)].join(' or ');
   const assumed: AssumedField[] = [];
   if (known.box === undefined) assumed.push({ field: 'box', value: names(kept.map(({ box }) => box.id)) });
-  if (known.motor === undefined) assumed.push({ field: 'motor', value: names(kept.map(({ motor }) => motor.id)) });
+  if (known.motor === undefined)
+    assumed.push({ field: 'motor', value: names(kept.map(({ motor }) => motor.id)) });
   for (const run of ['buried', 'drop'] as const) {
-    if (known[run]?.length === undefined) assumed.push({ field: `${run}.length`, value: `${lengths[run]} m` });
-    if (known[run]?.conductor === undefined) assumed.push({ field: `${run}.conductor`, value: usualConductor(knowledge) });
+    if (known[run]?.length === undefined)
+      assumed.push({ field: `${run}.length`, value: `${lengths[run]} m` });
+    if (known[run]?.conductor === undefined)
+      assumed.push({ field: `${run}.conductor`, value: usualConductor(knowledge) });
   }
   return assumed;
 }

@@ -1,5 +1,5 @@
-import type { NotTakenReason, Reading, SiteEvent } from './case.ts';
 import type { Person } from './basics.ts';
+import type { NotTakenReason, Reading, SiteEvent } from './case.ts';
 import type { Installation } from './installation.ts';
 
 /** A reading that stands now: not corrected away, not undone. */

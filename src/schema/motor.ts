@@ -40,9 +40,7 @@ export const motor = z.strictObject({
   lockedRotor: quantityOf('current').optional(),
   startCapacitor: rangeOf('capacitance').optional(),
   runCapacitor: quantityOf('capacitance').optional(),
-  breaker: z
-    .strictObject({ most: quantityOf('current'), usual: quantityOf('current') })
-    .optional(),
+  breaker: z.strictObject({ most: quantityOf('current'), usual: quantityOf('current') }).optional(),
   /** Where the motor's own thermal protector sits. */
   protector: z.enum(['inside', 'in-box', 'unknown']),
   from,

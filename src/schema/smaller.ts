@@ -21,7 +21,16 @@ export type Circumstance = z.infer<typeof circumstance>;
 export const hazard = z.strictObject({
   id,
   /** What keeps people away from it: a rule of the interlock, by name. */
-  interlock: z.enum(['none', 'prove-dead', 'bleed', 'energised', 'test-voltage', 'pressure', 'well-open', 'confined']),
+  interlock: z.enum([
+    'none',
+    'prove-dead',
+    'bleed',
+    'energised',
+    'test-voltage',
+    'pressure',
+    'well-open',
+    'confined',
+  ]),
   from,
   note: words.optional(),
 });

@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { checksOn } from '../../machines/call/applies.ts';
+import { catalogFrom } from '../../src/cli/content.ts';
 import { believe, type Given } from '../../src/diagnosis/belief/believe.ts';
 import { buildModel } from '../../src/diagnosis/belief/model.ts';
 import { suspectWeights } from '../../src/diagnosis/belief/summary.ts';
 import { rank } from '../../src/diagnosis/planner/rank.ts';
 import { resolveSystem } from '../../src/diagnosis/system.ts';
-import { catalogFrom } from '../../src/cli/content.ts';
 import { installation } from '../../src/schema/installation.ts';
 
 const built = catalogFrom('content');
@@ -20,13 +20,23 @@ const known = installation.parse({
 });
 const system = resolveSystem(built.catalog, known);
 const model = buildModel(built.catalog, system, 'ordinary');
-const dead = ['ohms-yellow-black', 'ohms-yellow-red', 'ohms-black-red', 'start-capacitance', 'insulation-system'];
+const dead = [
+  'ohms-yellow-black',
+  'ohms-yellow-red',
+  'ohms-black-red',
+  'start-capacitance',
+  'insulation-system',
+];
 
 const number = (check: string, low: number, high: number, unit: 'ohm' | 'uF' | 'Mohm') =>
-  fc.double({ min: low, max: high, noNaN: true }).map((value): Given => ({ check, reading: { value: [value, unit] }, by: 'qualified' }));
+  fc
+    .double({ min: low, max: high, noNaN: true })
+    .map((value): Given => ({ check, reading: { value: [value, unit] }, by: 'qualified' }));
 const open = (check: string) => fc.constant<Given>({ check, reading: { open: true }, by: 'qualified' });
 const readings = fc.tuple(
-  fc.constantFrom('hums-or-trips', 'silent-without-pressure', 'works-now').map((answer): Given => ({ check: 'what-is-seen', reading: { answer }, by: 'qualified' })),
+  fc
+    .constantFrom('hums-or-trips', 'silent-without-pressure', 'works-now')
+    .map((answer): Given => ({ check: 'what-is-seen', reading: { answer }, by: 'qualified' })),
   fc.oneof(number('ohms-yellow-black', 0, 40, 'ohm'), open('ohms-yellow-black')),
   fc.oneof(number('ohms-yellow-red', 0, 40, 'ohm'), open('ohms-yellow-red')),
   number('start-capacitance', 0, 200, 'uF'),
@@ -51,7 +61,8 @@ describe('belief', () => {
       fc.property(readings, (given) => {
         const forward = suspectWeights(model, believe(model, [], given).weights);
         const backward = suspectWeights(model, believe(model, [], [...given].reverse()).weights);
-        for (const [suspect, weight] of forward) expect(Math.abs(weight - (backward.get(suspect) ?? 0))).toBeLessThan(0.05);
+        for (const [suspect, weight] of forward)
+          expect(Math.abs(weight - (backward.get(suspect) ?? 0))).toBeLessThan(0.05);
       }),
       { seed: 12, numRuns: 60 },
     );
@@ -60,8 +71,12 @@ describe('belief', () => {
   test('a reading that was not taken, or would not settle, changes nothing', () => {
     const before = believe(model, [], []).weights;
     for (const check of dead) {
-      expect(believe(model, [], [{ check, reading: { notTaken: 'no-tool' }, by: 'qualified' }]).weights).toEqual(before);
-      expect(believe(model, [], [{ check, reading: { unstable: true }, by: 'qualified' }]).weights).toEqual(before);
+      expect(
+        believe(model, [], [{ check, reading: { notTaken: 'no-tool' }, by: 'qualified' }]).weights,
+      ).toEqual(before);
+      expect(believe(model, [], [{ check, reading: { unstable: true }, by: 'qualified' }]).weights).toEqual(
+        before,
+      );
     }
   });
 
@@ -75,14 +90,18 @@ describe('belief', () => {
 
 describe('the planner', () => {
   test('no check is expected to take information away, and ranks are stable', () => {
-    const checks = checksOn(system, Object.values(built.catalog.checks)).filter((check) => dead.includes(check.id));
+    const checks = checksOn(system, Object.values(built.catalog.checks)).filter((check) =>
+      dead.includes(check.id),
+    );
     const proposals = checks.map((check) => ({ checks: [check.id], minutes: 3, procedure: undefined }));
     fc.assert(
       fc.property(readings, (given) => {
         const belief = believe(model, [], given.slice(0, 2));
         const first = rank(belief, proposals);
         expect(first.every((one) => one.gain >= 0)).toBe(true);
-        expect(rank(belief, [...proposals].reverse()).map((one) => one.checks)).toEqual(first.map((one) => one.checks));
+        expect(rank(belief, [...proposals].reverse()).map((one) => one.checks)).toEqual(
+          first.map((one) => one.checks),
+        );
       }),
       { seed: 13, numRuns: 20 },
     );

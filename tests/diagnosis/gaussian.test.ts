@@ -14,7 +14,8 @@ describe('the common scale', () => {
     expect(toScale(3.2, OHMS)).toBeCloseTo(30.141, 4);
   });
   test('goes back to the value it came from', () => {
-    for (const value of [0, 0.02, 5, 4e3, 1e9]) expect(fromScale(toScale(value, OHMS), OHMS)).toBeCloseTo(value, 5);
+    for (const value of [0, 0.02, 5, 4e3, 1e9])
+      expect(fromScale(toScale(value, OHMS), OHMS)).toBeCloseTo(value, 5);
   });
 });
 
@@ -68,8 +69,16 @@ describe('a reading moves a Gaussian', () => {
   test('an open reading costs a closed winding ln(0.3 e) and an open lead next to nothing', () => {
     const top = toScale(1e6, OHMS);
     const none = Float64Array.from([0]);
-    const closed = observeOver(standard(1), { centre: toScale(9.25, OHMS), slopes: none }, { top, misreading: MISREADING });
-    const open = observeOver(standard(1), { centre: toScale(1e9, OHMS), slopes: none }, { top, misreading: MISREADING });
+    const closed = observeOver(
+      standard(1),
+      { centre: toScale(9.25, OHMS), slopes: none },
+      { top, misreading: MISREADING },
+    );
+    const open = observeOver(
+      standard(1),
+      { centre: toScale(1e9, OHMS), slopes: none },
+      { top, misreading: MISREADING },
+    );
     expect(closed.logLikelihood).toBeCloseTo(-6.73, 2);
     expect(open.logLikelihood).toBeCloseTo(-0.004, 2);
   });

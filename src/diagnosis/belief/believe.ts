@@ -39,9 +39,16 @@ export interface Given {
   readonly by: Person;
 }
 
-export function believe(model: BeliefModel, circumstances: readonly string[], answers: readonly Given[]): Belief {
+export function believe(
+  model: BeliefModel,
+  circumstances: readonly string[],
+  answers: readonly Given[],
+): Belief {
   const priors = priorsOf(model.hypotheses, circumstances);
-  const weights = Float64Array.from(model.pieces, (piece, index) => priors[model.owner[index]!]! * piece.share);
+  const weights = Float64Array.from(
+    model.pieces,
+    (piece, index) => priors[model.owner[index]!]! * piece.share,
+  );
   scaleToOne(weights);
   let belief: Belief = { model, weights, gaussians: model.pieces.map((piece) => piece.start), trace: [] };
   for (const given of answers) belief = learn(belief, given);
@@ -114,7 +121,11 @@ function judgePiece(belief: Belief, index: number, given: Given): PieceResult | 
   return { ...moved, distance: Math.abs(z - centre) / Math.sqrt(variance) };
 }
 
-function answerLikelihood(model: BeliefModel, given: Given, channel: Extract<Channel, { kind: 'answers' }>): number {
+function answerLikelihood(
+  model: BeliefModel,
+  given: Given,
+  channel: Extract<Channel, { kind: 'answers' }>,
+): number {
   const { knowledge } = model;
   const answer = 'answer' in given.reading ? given.reading.answer : '';
   const instrument = knowledge.instruments[knowledge.checks[given.check]?.instrument ?? ''];

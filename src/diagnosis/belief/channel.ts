@@ -14,7 +14,12 @@ import { type ScaleShape, toScale } from './scale.ts';
  * answer, or nothing.
  */
 export type Channel =
-  | { readonly kind: 'number'; readonly line: Line; readonly scale: ScaleShape; readonly top: number | undefined }
+  | {
+      readonly kind: 'number';
+      readonly line: Line;
+      readonly scale: ScaleShape;
+      readonly top: number | undefined;
+    }
   | { readonly kind: 'answers'; readonly probability: Readonly<Record<string, number>> }
   | { readonly kind: 'silent' };
 
@@ -42,7 +47,11 @@ const REACHES: readonly (readonly [UnknownName, Reach])[] = [
   ['insulation', { step: 1, bothWays: false, onlyPowered: false }],
 ];
 
-export function channelOf(knowledge: Knowledge, check: Check, asked: { piece: Piece; meter: MeterClass }): Channel {
+export function channelOf(
+  knowledge: Knowledge,
+  check: Check,
+  asked: { piece: Piece; meter: MeterClass },
+): Channel {
   const { piece, meter } = asked;
   if ('sumTest' in check.predict) return SILENT;
   if ('signs' in check.predict) return signsChannel(knowledge, check, piece.hypothesis);
@@ -50,7 +59,13 @@ export function channelOf(knowledge: Knowledge, check: Check, asked: { piece: Pi
   const centre = piece.stateAt('centre', 0).read(request);
   if (centre.kind === 'none') return SILENT;
   if (centre.kind === 'answer') return answersChannel(check, piece, request);
-  return numberChannel(knowledge, { check, piece, request, centre, scale: meterScale(knowledge, check, meter) });
+  return numberChannel(knowledge, {
+    check,
+    piece,
+    request,
+    centre,
+    scale: meterScale(knowledge, check, meter),
+  });
 }
 
 /** How the plant is asked for a check: the site that the check needs is the site of the reading. */
@@ -96,7 +111,12 @@ function numberChannel(knowledge: Knowledge, asked: NumberAsked): Channel {
   return { kind: 'number', line: { centre: middle, slopes }, scale: scale.shape, top: scale.top };
 }
 
-function slope(at: { up: number | undefined; down: number | undefined; middle: number; step: number }): number {
+function slope(at: {
+  up: number | undefined;
+  down: number | undefined;
+  middle: number;
+  step: number;
+}): number {
   const { up, down, middle, step } = at;
   if (up !== undefined && down !== undefined) return (up - down) / (2 * step);
   if (up !== undefined) return (up - middle) / step;
@@ -121,7 +141,8 @@ function addModelError(knowledge: Knowledge, asked: NumberAsked, slopes: Float64
 function answersChannel(check: Check, piece: Piece, request: ReadingRequest): Channel {
   const answers = 'answers' in check.reads ? check.reads.answers : [];
   const states: PlantState[] = [piece.stateAt('centre', 0)];
-  if (piece.hasSeverity) states.push(piece.stateAt('severity', SEVERITY_STEP), piece.stateAt('severity', -SEVERITY_STEP));
+  if (piece.hasSeverity)
+    states.push(piece.stateAt('severity', SEVERITY_STEP), piece.stateAt('severity', -SEVERITY_STEP));
   const share = 1 / states.length;
   const probability: Record<string, number> = Object.fromEntries(answers.map((answer) => [answer, 0]));
   for (const state of states) {

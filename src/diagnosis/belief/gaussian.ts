@@ -33,7 +33,10 @@ export function standard(size: number): Gaussian {
 }
 
 /** Prediction of a line under a Gaussian: its centre, its variance (noise included) and P·slopes. */
-export function project(gaussian: Gaussian, line: Line): { centre: number; variance: number; gain: Float64Array } {
+export function project(
+  gaussian: Gaussian,
+  line: Line,
+): { centre: number; variance: number; gain: Float64Array } {
   const { mean, covariance } = gaussian;
   const size = mean.length;
   const gain = new Float64Array(size);
@@ -58,7 +61,9 @@ export function project(gaussian: Gaussian, line: Line): { centre: number; varia
 export function observe(gaussian: Gaussian, line: Line, reading: { z: number; misreading: number }): Moved {
   const { centre, variance, gain } = project(gaussian, line);
   const distance = reading.z - centre;
-  const fit = (1 - reading.misreading) * Math.exp((-0.5 * distance * distance) / variance) / Math.sqrt(2 * Math.PI * variance);
+  const fit =
+    ((1 - reading.misreading) * Math.exp((-0.5 * distance * distance) / variance)) /
+    Math.sqrt(2 * Math.PI * variance);
   const stray = reading.misreading / 60;
   const trust = fit / (fit + stray);
   return {
@@ -71,7 +76,11 @@ export function observe(gaussian: Gaussian, line: Line, reading: { z: number; mi
  * The display showed over-range: the value lies above `top`.
  * An open reading that the piece does not predict still has the misreading share.
  */
-export function observeOver(gaussian: Gaussian, line: Line, reading: { top: number; misreading: number }): Moved {
+export function observeOver(
+  gaussian: Gaussian,
+  line: Line,
+  reading: { top: number; misreading: number },
+): Moved {
   const { centre, variance, gain } = project(gaussian, line);
   const deviation = Math.sqrt(variance);
   const alpha = (centre - reading.top) / deviation;
@@ -86,7 +95,11 @@ export function observeOver(gaussian: Gaussian, line: Line, reading: { top: numb
 }
 
 /** The Gaussian given that mean0 + slopes·x lies above (or below) zero, noise-free. */
-export function onSide(gaussian: Gaussian, margin: Line, above: boolean): { gaussian: Gaussian; share: number } {
+export function onSide(
+  gaussian: Gaussian,
+  margin: Line,
+  above: boolean,
+): { gaussian: Gaussian; share: number } {
   const { centre, variance, gain } = project(gaussian, margin);
   const deviation = Math.sqrt(Math.max(variance - 1, 1e-12));
   const { share, shift, loss } = truncated(centre / deviation, above);
@@ -102,7 +115,8 @@ function moved(gaussian: Gaussian, gain: Float64Array, by: { step: number; shrin
   const covariance = Float64Array.from(gaussian.covariance);
   for (let i = 0; i < size; i++) {
     mean[i] = mean[i]! + by.step * gain[i]!;
-    for (let j = 0; j < size; j++) covariance[i * size + j] = covariance[i * size + j]! - by.shrink * gain[i]! * gain[j]!;
+    for (let j = 0; j < size; j++)
+      covariance[i * size + j] = covariance[i * size + j]! - by.shrink * gain[i]! * gain[j]!;
   }
   return { mean, covariance };
 }

@@ -28,7 +28,10 @@ export function hypothesesOf(knowledge: Knowledge, system: System): Hypothesis[]
 
 /** Probabilities before any reading, circumstances included; they sum to one. */
 export function priorsOf(hypotheses: readonly Hypothesis[], circumstances: readonly string[]): Float64Array {
-  const priors = Float64Array.from(hypotheses, (one) => one.weight * circumstanceFactor(one.fault, circumstances));
+  const priors = Float64Array.from(
+    hypotheses,
+    (one) => one.weight * circumstanceFactor(one.fault, circumstances),
+  );
   const sum = priors.reduce((total, one) => total + one, 0);
   return priors.map((one) => one / sum);
 }

@@ -1,5 +1,5 @@
-import type { Plant } from '../../plant/types.ts';
 import { setUp } from '../../plant/plant.ts';
+import type { Plant } from '../../plant/types.ts';
 import { figure } from '../judgements.ts';
 import type { Knowledge } from '../knowledge.ts';
 import type { System } from '../system.ts';

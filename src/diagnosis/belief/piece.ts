@@ -62,7 +62,11 @@ function injectionAt(hypothesis: Hypothesis, stratum: number, step: number): Inj
   return { edits: hypothesis.edits, severity: severityAt(hypothesis, stratum, step) };
 }
 
-function statesOf(hypothesis: Hypothesis, plant: Plant, at: { stratum: number; mode: Mode }): Piece['stateAt'] {
+function statesOf(
+  hypothesis: Hypothesis,
+  plant: Plant,
+  at: { stratum: number; mode: Mode },
+): Piece['stateAt'] {
   const kept = new Map<string, PlantState>();
   return (axis, step) => {
     const key = `${axis}${step}`;
@@ -88,7 +92,9 @@ function modesOf(hypothesis: Hypothesis, plant: Plant, stratum: number): ModeSha
   const startSure = certain(margins.start);
   const releaseSure = certain(margins.release);
   if (startSure && releaseSure) {
-    return [{ mode: { starts: margins.start > 0, releases: margins.release > 0 }, share: 1, gaussian: prior }];
+    return [
+      { mode: { starts: margins.start > 0, releases: margins.release > 0 }, share: 1, gaussian: prior },
+    ];
   }
   const slopes = marginSlopes(hypothesis, plant, { stratum, centre: margins });
   const start: Line = { centre: margins.start, slopes: slopes.start };
@@ -96,7 +102,12 @@ function modesOf(hypothesis: Hypothesis, plant: Plant, stratum: number): ModeSha
   const stalls = split(prior, start, false, startSure ? Number(margins.start <= 0) : undefined);
   const starts = split(prior, start, true, startSure ? Number(margins.start > 0) : undefined);
   const lets = split(starts.gaussian, release, true, releaseSure ? Number(margins.release > 0) : undefined);
-  const holds = split(starts.gaussian, release, false, releaseSure ? Number(margins.release <= 0) : undefined);
+  const holds = split(
+    starts.gaussian,
+    release,
+    false,
+    releaseSure ? Number(margins.release <= 0) : undefined,
+  );
   return [
     { mode: { starts: false, releases: false }, share: stalls.share, gaussian: stalls.gaussian },
     { mode: { starts: true, releases: true }, share: starts.share * lets.share, gaussian: lets.gaussian },

@@ -39,8 +39,16 @@ export function livePieces(belief: Belief, keep: { share: number; most: number }
 
 /** One check as the live pieces see it. `undefined` marks a piece that predicts nothing. */
 export type Column =
-  | { readonly kind: 'number'; readonly rows: readonly (NumberRow | undefined)[]; readonly misreading: number }
-  | { readonly kind: 'answers'; readonly answers: readonly string[]; readonly rows: readonly (Readonly<Record<string, number>> | undefined)[] };
+  | {
+      readonly kind: 'number';
+      readonly rows: readonly (NumberRow | undefined)[];
+      readonly misreading: number;
+    }
+  | {
+      readonly kind: 'answers';
+      readonly answers: readonly string[];
+      readonly rows: readonly (Readonly<Record<string, number>> | undefined)[];
+    };
 
 export interface NumberRow {
   readonly centre: number;
@@ -72,6 +80,7 @@ function numberRow(belief: Belief, channel: Channel, piece: number): NumberRow |
   if (channel.kind !== 'number') return undefined;
   const { centre, variance } = project(belief.gaussians[piece]!, channel.line);
   const deviation = Math.sqrt(variance);
-  const over = channel.top === undefined ? 0 : below((centre - toScale(channel.top, channel.scale)) / deviation);
+  const over =
+    channel.top === undefined ? 0 : below((centre - toScale(channel.top, channel.scale)) / deviation);
   return { centre, deviation, over };
 }

@@ -48,16 +48,25 @@ function scaled(outcomes: Outcome[]): Outcome[] {
 
 function answerOutcomes(live: LivePieces, column: Extract<Column, { kind: 'answers' }>): Outcome[] {
   return column.answers.map((answer) => {
-    const weights = Float64Array.from(live.weight, (weight, piece) => weight * (column.rows[piece]?.[answer] ?? 1 / column.answers.length));
+    const weights = Float64Array.from(
+      live.weight,
+      (weight, piece) => weight * (column.rows[piece]?.[answer] ?? 1 / column.answers.length),
+    );
     const probability = weights.reduce((total, one) => total + one, 0);
-    return { probability, shown: [{ answer }], weights: probability > 0 ? weights.map((one) => one / probability) : weights };
+    return {
+      probability,
+      shown: [{ answer }],
+      weights: probability > 0 ? weights.map((one) => one / probability) : weights,
+    };
   });
 }
 
 function shownBy(column: Column, piece: number, shift: number): Shown {
   if (column.kind === 'answers') {
     const row = column.rows[piece] ?? {};
-    return { answer: Object.keys(row).reduce((best, one) => ((row[one] ?? 0) > (row[best] ?? -1) ? one : best), '') };
+    return {
+      answer: Object.keys(row).reduce((best, one) => ((row[one] ?? 0) > (row[best] ?? -1) ? one : best), ''),
+    };
   }
   const row = column.rows[piece];
   if (row === undefined) return { z: 0 };
@@ -70,7 +79,8 @@ function posterior(live: LivePieces, columns: readonly Column[], shown: readonly
     const seen = shown[check]!;
     const likelihoods = live.index.map((_, piece) => likelihood(column, piece, seen));
     const neutral = average(live.weight, likelihoods);
-    for (let piece = 0; piece < weights.length; piece++) weights[piece] = weights[piece]! * (likelihoods[piece] ?? neutral);
+    for (let piece = 0; piece < weights.length; piece++)
+      weights[piece] = weights[piece]! * (likelihoods[piece] ?? neutral);
   });
   let sum = 0;
   for (const weight of weights) sum += weight;

@@ -12,7 +12,10 @@ import { outcomesOf, type Shown } from './outcomes.ts';
  */
 export function previewOutcomes(belief: Belief, window: ExpectedWindow): OutcomePreview[] {
   const { judgements } = belief.model.knowledge;
-  const live = livePieces(belief, { share: figure(judgements, 'live-share'), most: figure(judgements, 'live-pieces-most') });
+  const live = livePieces(belief, {
+    share: figure(judgements, 'live-share'),
+    most: figure(judgements, 'live-pieces-most'),
+  });
   const column = columnOf(belief, live, window.check);
   if (column === undefined) return [];
   const noneShare = figure(judgements, 'none-share');
@@ -27,7 +30,11 @@ export function previewOutcomes(belief: Belief, window: ExpectedWindow): Outcome
     gathered.set(outcome, { probability: sum.probability + probability, weights: sum.weights });
   }
   return [...gathered]
-    .map(([outcome, sum]) => ({ outcome, probability: sum.probability, leads: leadingFaults(belief, live, sum.weights) }))
+    .map(([outcome, sum]) => ({
+      outcome,
+      probability: sum.probability,
+      leads: leadingFaults(belief, live, sum.weights),
+    }))
     .filter((one) => one.probability > LEAST_SHOWN)
     .sort((one, other) => other.probability - one.probability);
 }

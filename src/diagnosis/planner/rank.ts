@@ -67,6 +67,7 @@ export function expectedGain(belief: Belief, live: LivePieces, checks: readonly 
 
 function byAction(live: LivePieces, weights: Float64Array): Float64Array {
   const sums = new Float64Array(live.actions.length);
-  for (let piece = 0; piece < weights.length; piece++) sums[live.action[piece]!] = sums[live.action[piece]!]! + weights[piece]!;
+  for (let piece = 0; piece < weights.length; piece++)
+    sums[live.action[piece]!] = sums[live.action[piece]!]! + weights[piece]!;
   return sums;
 }

@@ -60,7 +60,8 @@ function leadingAction(belief: Belief): [string, number] {
 function subjectOf(deciding: Deciding, actionId: string) {
   const { knowledge } = deciding.belief.model;
   const action = knowledge.actions[actionId];
-  if (action === undefined) throw new Error(`verdict: no action ${actionId}; add content/actions/${actionId}.json`);
+  if (action === undefined)
+    throw new Error(`verdict: no action ${actionId}; add content/actions/${actionId}.json`);
   const suspects = suspectsOf(deciding.belief).filter((one) => one.action === actionId);
   const evidence = evidenceFor(deciding.belief, actionId, deciding);
   return {
@@ -97,7 +98,14 @@ function verdictOf(
   const first = faults[0] === undefined ? undefined : knowledge.faults[faults[0].fault];
   const names = new Set(faults.map((one) => one.fault));
   return {
-    kind: first?.verdict === 'normal' ? 'normal' : first?.verdict === 'watch' ? 'watch' : names.size > 1 ? 'group' : 'named',
+    kind:
+      first?.verdict === 'normal'
+        ? 'normal'
+        : first?.verdict === 'watch'
+          ? 'watch'
+          : names.size > 1
+            ? 'group'
+            : 'named',
     verdictClass: first?.verdict ?? 'watch',
     action: subject.action.id,
     faults,
@@ -116,7 +124,10 @@ function carrying(evidence: readonly EvidenceLine[]): EvidenceLine[] {
 }
 
 /** Nothing more can be read. Pulling is not named below its threshold or with a rule owed. */
-function honestEnding(verdict: Verdict, at: { past: boolean; pull: boolean; owed: readonly Owed[] }): Verdict {
+function honestEnding(
+  verdict: Verdict,
+  at: { past: boolean; pull: boolean; owed: readonly Owed[] },
+): Verdict {
   const owed = [...new Set(at.owed.map((one) => one.rule))];
   if (at.past && !at.pull) return { ...verdict, owed };
   if (at.past) return { ...verdict, kind: 'group', verdictClass: 'pull-likely', owed };
@@ -129,7 +140,11 @@ function takeAgain(deciding: Deciding): string | undefined {
   if (!belief.trace.some((line) => line.surprising)) return undefined;
   let best: { check: string; evidence: number } | undefined;
   for (const left of belief.trace) {
-    const without = believe(belief.model, circumstances, answers.filter((one) => one.check !== left.check));
+    const without = believe(
+      belief.model,
+      circumstances,
+      answers.filter((one) => one.check !== left.check),
+    );
     if (without.trace.some((line) => line.surprising)) continue;
     const evidence = without.trace.reduce((sum, line) => sum + line.logEvidence, 0);
     if (best === undefined || evidence > best.evidence) best = { check: left.check, evidence };

@@ -1,5 +1,5 @@
-import type { HardRule } from '../../schema/smaller.ts';
 import type { Action } from '../../schema/fault.ts';
+import type { HardRule } from '../../schema/smaller.ts';
 import type { EvidenceLine } from '../types.ts';
 
 /**

@@ -25,7 +25,12 @@ export function ampsWindow(asked: Asked, check: Check, choice: SystemChoice): Dr
   return {
     kind: 'range',
     parts: [
-      { name: 'table', low, high, from: [...evidenceFor(motor.from, 'fullLoad'), ...evidenceFor(motor.from, 'serviceFactorLoad')] },
+      {
+        name: 'table',
+        low,
+        high,
+        from: [...evidenceFor(motor.from, 'fullLoad'), ...evidenceFor(motor.from, 'serviceFactorLoad')],
+      },
       {
         name: 'load',
         low: Math.min(0, light - low),

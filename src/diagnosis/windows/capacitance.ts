@@ -21,7 +21,11 @@ export function capacitanceWindow(asked: Asked, check: Check, choice: SystemChoi
     const name = runCapacitor === motor.runCapacitor ? 'table' : 'label';
     const from = name === 'table' ? evidenceFor(motor.from, 'runCapacitor') : [];
     const ends = { low: runCapacitor * (1 - tolerance), high: runCapacitor * (1 + tolerance) };
-    return { kind: 'range', parts: [{ name, ...ends, from }], quality: name === 'table' ? 'table' : 'nameplate' };
+    return {
+      kind: 'range',
+      parts: [{ name, ...ends, from }],
+      quality: name === 'table' ? 'table' : 'nameplate',
+    };
   }
   return { kind: 'unknown', parts: [], quality: 'nameplate', missing: ['startCapacitor'] };
 }

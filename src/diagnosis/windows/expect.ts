@@ -22,7 +22,9 @@ export function expectedWindow(asked: Asked, check: Check): ExpectedWindow {
   const base = { check: check.id, parts: [], quality: 'practice', fromMemory: false } as const;
   if ('answers' in check.reads) {
     const answer = check.expected ?? soundAnswer(asked.system, check);
-    return answer === undefined ? { ...base, kind: 'unknown', missing: [] } : { ...base, kind: 'answer', answer };
+    return answer === undefined
+      ? { ...base, kind: 'unknown', missing: [] }
+      : { ...base, kind: 'answer', answer };
   }
   const drafts = asked.system.choices.map((choice) => draft(asked, check, choice));
   return combine(asked, check, drafts);
@@ -61,7 +63,13 @@ function draft(asked: Asked, check: Check, choice: SystemChoice): Draft {
 function combine(asked: Asked, check: Check, drafts: readonly Draft[]): ExpectedWindow {
   const unit = 'unit' in check.reads ? check.reads.unit : '';
   const first = drafts[0];
-  const base = { check: check.id, unit, parts: [], fromMemory: false, quality: first?.quality ?? 'practice' } as const;
+  const base = {
+    check: check.id,
+    unit,
+    parts: [],
+    fromMemory: false,
+    quality: first?.quality ?? 'practice',
+  } as const;
   const ranges = drafts.filter((one) => one.kind === 'range');
   if (first === undefined || ranges.length === 0) {
     return first?.kind === 'open'
@@ -93,7 +101,8 @@ function withMeter(asked: Asked, check: Check, parts: readonly WindowPart[]): Wi
   return [...parts.filter((part) => part.low !== 0 || part.high !== 0), meter];
 }
 
-const total = (parts: readonly WindowPart[], end: 'low' | 'high'): number => parts.reduce((sum, part) => sum + part[end], 0);
+const total = (parts: readonly WindowPart[], end: 'low' | 'high'): number =>
+  parts.reduce((sum, part) => sum + part[end], 0);
 const sumOf = (one: Draft, end: 'low' | 'high'): number => total(one.parts, end);
 
 function restsOnMemory(parts: readonly WindowPart[]): boolean {

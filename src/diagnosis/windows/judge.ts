@@ -23,16 +23,22 @@ export function outcomeOfOpen(window: ExpectedWindow): Outcome {
 }
 
 /** Outcome of a number in SI, and how far outside its window it lies. */
-export function outcomeOfValue(value: number, window: ExpectedWindow, noneShare: number): { outcome: Outcome; by?: number } {
+export function outcomeOfValue(
+  value: number,
+  window: ExpectedWindow,
+  noneShare: number,
+): { outcome: Outcome; by?: number } {
   if (window.kind === 'open') return { outcome: 'low' };
   const { low = 0, high = Number.POSITIVE_INFINITY } = window;
-  if (readsVoltsOrAmps(window) && low > 0 && value < noneShare * low) return { outcome: 'none', by: low - value };
+  if (readsVoltsOrAmps(window) && low > 0 && value < noneShare * low)
+    return { outcome: 'none', by: low - value };
   if (value < low) return { outcome: 'low', by: low - value };
   if (value > high) return { outcome: 'high', by: value - high };
   return { outcome: 'as-expected' };
 }
 
 /** Insulation and the like: over-range is the best there is. */
-const isUnboundedAbove = (window: ExpectedWindow): boolean => window.kind === 'range' && window.high === undefined;
+const isUnboundedAbove = (window: ExpectedWindow): boolean =>
+  window.kind === 'range' && window.high === undefined;
 
 const readsVoltsOrAmps = (window: ExpectedWindow): boolean => window.unit === 'V' || window.unit === 'A';

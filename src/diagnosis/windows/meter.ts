@@ -1,8 +1,8 @@
 import type { Check } from '../../schema/check.ts';
-import { of, type UnitName, UNITS } from '../../units/units.ts';
+import { of, UNITS, type UnitName } from '../../units/units.ts';
+import type { ScaleShape } from '../belief/scale.ts';
 import { figure } from '../judgements.ts';
 import type { Knowledge } from '../knowledge.ts';
-import type { ScaleShape } from '../belief/scale.ts';
 
 /** What the meter of a check is off by, and where its display ends. */
 
@@ -33,7 +33,11 @@ export function meterLimits(knowledge: Knowledge, check: Check, meter: MeterClas
  * The common scale of a check: one standard deviation is a part of the limit of error, and readings
  * that rest on the running model scatter a little on top, each by itself.
  */
-export function meterScale(knowledge: Knowledge, check: Check, meter: MeterClass): { shape: ScaleShape; top: number | undefined } {
+export function meterScale(
+  knowledge: Knowledge,
+  check: Check,
+  meter: MeterClass,
+): { shape: ScaleShape; top: number | undefined } {
   const limits = meterLimits(knowledge, check, meter);
   const part = figure(knowledge.judgements, 'limit-to-deviation');
   const reads = 'reads' in check.predict ? check.predict.reads : undefined;

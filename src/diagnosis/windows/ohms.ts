@@ -17,16 +17,31 @@ import { soundValue } from './sound.ts';
 export function ohmsWindow(asked: Asked, check: Check, choice: SystemChoice): Draft {
   const low = endOf(asked, check, { choice, end: 'low' });
   const high = endOf(asked, check, { choice, end: 'high' });
-  if (low === undefined || high === undefined) return { kind: 'unknown', parts: [], quality: 'table', missing: ['motor'] };
+  if (low === undefined || high === undefined)
+    return { kind: 'unknown', parts: [], quality: 'table', missing: ['motor'] };
   const top = meterLimits(asked.knowledge, check, asked.meter).top;
   if (top !== undefined && low.table > top) return { kind: 'open', parts: [], quality: 'table' };
   const { motor, buried, drop } = choice.input;
   const parts: WindowPart[] = [
     { name: 'table', low: low.table, high: high.table, from: evidenceFor(motor.from, 'winding') },
-    { name: 'temperature', low: low.temperature, high: high.temperature, from: asked.knowledge.judgements['winding-temperature']?.from ?? [] },
-    { name: 'cable', low: low.cable, high: high.cable, from: cableEvidence(buried.conductor, drop.conductor) },
+    {
+      name: 'temperature',
+      low: low.temperature,
+      high: high.temperature,
+      from: asked.knowledge.judgements['winding-temperature']?.from ?? [],
+    },
+    {
+      name: 'cable',
+      low: low.cable,
+      high: high.cable,
+      from: cableEvidence(buried.conductor, drop.conductor),
+    },
   ];
-  return { kind: 'range', parts: parts.filter((part) => Math.abs(part.low) + Math.abs(part.high) > 1e-6), quality: 'table' };
+  return {
+    kind: 'range',
+    parts: parts.filter((part) => Math.abs(part.low) + Math.abs(part.high) > 1e-6),
+    quality: 'table',
+  };
 }
 
 /** Joints are counted with the cable. */
@@ -39,7 +54,11 @@ interface End {
 /** Stands for no cable and no winding: the plant takes no conductor of exactly nothing. */
 const ALMOST_NONE = 1e-9;
 
-function endOf(asked: Asked, check: Check, at: { choice: SystemChoice; end: 'low' | 'high' }): End | undefined {
+function endOf(
+  asked: Asked,
+  check: Check,
+  at: { choice: SystemChoice; end: 'low' | 'high' },
+): End | undefined {
   const { choice, end } = at;
   const warmth = figureOf(asked.knowledge.judgements, 'winding-temperature', warmthName(asked, end));
   const ohms = (temperature: number, cable: number): number | undefined =>
@@ -48,13 +67,18 @@ function endOf(asked: Asked, check: Check, at: { choice: SystemChoice; end: 'low
   const table = ohms(1, ALMOST_NONE);
   const warm = ohms(warmth, ALMOST_NONE);
   const all = ohms(warmth, 1);
-  if (joints === undefined || table === undefined || warm === undefined || all === undefined) return undefined;
+  if (joints === undefined || table === undefined || warm === undefined || all === undefined)
+    return undefined;
   return { table: table - joints, temperature: warm - table, cable: all - warm + joints };
 }
 
-const warmthName = (asked: Asked, end: 'low' | 'high'): string => (end === 'low' ? 'cold' : asked.justRun ? 'justRun' : 'warm');
+const warmthName = (asked: Asked, end: 'low' | 'high'): string =>
+  end === 'low' ? 'cold' : asked.justRun ? 'justRun' : 'warm';
 
-function moved(input: PlantInput, to: { end: 'low' | 'high'; temperature: number; cable: number }): PlantInput {
+function moved(
+  input: PlantInput,
+  to: { end: 'low' | 'high'; temperature: number; cable: number },
+): PlantInput {
   const run = (one: PlantInput['buried']): PlantInput['buried'] => ({
     conductor: one.conductor,
     length: (one.length * (to.cable === 1 ? one.conductor.spread[to.end] : to.cable)) as Quantity<'length'>,

@@ -1,7 +1,7 @@
 import type { Check } from '../../schema/check.ts';
+import { of } from '../../units/units.ts';
 import { figureOf } from '../judgements.ts';
 import type { SystemChoice } from '../system.ts';
-import { of } from '../../units/units.ts';
 import type { Asked, Draft } from './draft.ts';
 import { soundValue } from './sound.ts';
 
@@ -13,7 +13,8 @@ export function voltsWindow(asked: Asked, check: Check, choice: SystemChoice): D
   };
   const low = at('low');
   const high = at('high');
-  if (low === undefined || high === undefined) return { kind: 'unknown', parts: [], quality: 'practice', missing: ['box'] };
+  if (low === undefined || high === undefined)
+    return { kind: 'unknown', parts: [], quality: 'practice', missing: ['box'] };
   const from = asked.knowledge.judgements['supply-limits']?.from ?? [];
   return { kind: 'range', parts: [{ name: 'supply', low, high, from }], quality: 'practice' };
 }

@@ -1,10 +1,10 @@
 import { viewCall } from '../../../machines/call/call.ts';
 import type { CallView, NextStep } from '../../../machines/call/types.ts';
+import type { Verdict } from '../../../src/diagnosis/types.ts';
 import { foldCase } from '../../../src/records/fold.ts';
+import type { Person } from '../../../src/schema/basics.ts';
 import type { CaseEventInput } from '../../../src/schema/case.ts';
 import type { CaseState } from '../../../src/schema/case-state.ts';
-import type { Person } from '../../../src/schema/basics.ts';
-import type { Verdict } from '../../../src/diagnosis/types.ts';
 import { catalog } from '../../journeys/content.ts';
 import { siteOf, type Truth } from '../../journeys/truth.ts';
 
@@ -58,7 +58,10 @@ export function play(truth: Truth, role: Person = 'qualified'): Played {
 export function stateOf(events: readonly CaseEventInput[]): CaseState {
   return foldCase(
     'larch-hollow-1',
-    events.map((event, index) => ({ id: `larch-hollow-1:${String(index + 1).padStart(6, '0')}:test`, ...event })),
+    events.map((event, index) => ({
+      id: `larch-hollow-1:${String(index + 1).padStart(6, '0')}:test`,
+      ...event,
+    })),
   );
 }
 

@@ -3,9 +3,9 @@ import { permits } from '../../../machines/worksite/permits.ts';
 import { foldSite } from '../../../machines/worksite/site.ts';
 import { workPlace } from '../../../machines/worksite/work.ts';
 import { catalog } from '../../journeys/content.ts';
-import { TRUTHS } from '../../journeys/truths.ts';
 import type { Truth } from '../../journeys/truth.ts';
-import { play, type Played, verdictOf } from './play.ts';
+import { TRUTHS } from '../../journeys/truths.ts';
+import { type Played, play, verdictOf } from './play.ts';
 
 /**
  * Whole calls through trees, interlock, planner and belief on simulated readings. The expected ends
@@ -103,7 +103,9 @@ describe('honest ends', () => {
   });
   test('a trainee alone is never led to a reading that takes a cover off', () => {
     const { views } = play(TRUTHS.yellowSplice, 'trainee-alone');
-    const asked = views.flatMap(({ view }) => (view.next.kind === 'check' ? view.next.checks.map((one) => one.check) : []));
+    const asked = views.flatMap(({ view }) =>
+      view.next.kind === 'check' ? view.next.checks.map((one) => one.check) : [],
+    );
     expect(asked.filter((check) => known.checks[check]?.site.cover === 'open')).toEqual([]);
   });
 });
