@@ -13,5 +13,9 @@ export default async function build(): Promise<void> {
   const root = fileURLToPath(new URL('../..', import.meta.url));
   const { NODE_ENV: _mode, VITEST: _runner, ...env } = process.env;
   const vite = fileURLToPath(new URL('../../node_modules/vite/bin/vite.js', import.meta.url));
-  await promisify(execFile)(process.execPath, [vite, 'build', '--outDir', BUILT, '--emptyOutDir', '--logLevel', 'error'], { cwd: root, env });
+  await promisify(execFile)(
+    process.execPath,
+    [vite, 'build', '--outDir', BUILT, '--emptyOutDir', '--logLevel', 'error'],
+    { cwd: root, env },
+  );
 }

@@ -17,7 +17,12 @@ export interface Served {
 
 export async function serve(): Promise<Served> {
   const configFile = fileURLToPath(new URL('../../vite.config.ts', import.meta.url));
-  const server = await preview({ configFile, build: { outDir: BUILT }, preview: { host: '127.0.0.1', port: 0 }, logLevel: 'error' });
+  const server = await preview({
+    configFile,
+    build: { outDir: BUILT },
+    preview: { host: '127.0.0.1', port: 0 },
+    logLevel: 'error',
+  });
   const address = server.resolvedUrls?.local[0];
   if (address === undefined)
     throw new Error('journeys: the preview server has no address; run npm run build first');
@@ -29,6 +34,7 @@ export async function serve(): Promise<Served> {
     browser,
     phone: async () => {
       const context = await browser.newContext({ viewport: { width: 390, height: 844 }, hasTouch: true });
+      context.setDefaultTimeout(60_000);
       return { context, page: await context.newPage() };
     },
     unplug,

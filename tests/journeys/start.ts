@@ -4,22 +4,28 @@ import { catalog } from './content.ts';
 import { give, named, press, screenNow } from './technician.ts';
 import type { Site, Truth } from './truth.ts';
 
+interface Call {
+  readonly truth: Truth;
+  readonly site: Site;
+  /** Called on each screen before it is left. */
+  look?(screen: string): Promise<void>;
+}
+
 /** From an empty device to the first step: who is there, what is seen, what is known. */
-export async function startCall(
-  page: Page,
-  address: string,
-  call: { truth: Truth; site: Site },
-): Promise<void> {
+export async function startCall(page: Page, address: string, call: Call): Promise<void> {
   await page.goto(address);
   await press(page, 'Start a call');
   await page.getByLabel('Name of the site').fill('Larch Hollow');
   await press(page, named('persons', 'qualified'));
+  await call.look?.('start');
   await press(page, 'Start');
   await screenNow(page);
   for (const check of ['what-is-seen', 'breaker-lever', 'gauge-zone']) {
     await give(page, check, call.site.read(check));
   }
+  await call.look?.('seen');
   await press(page, 'Begin');
+  await call.look?.('known');
   await fillIn(page, call.truth);
   await press(page, 'Go on');
 }

@@ -17,34 +17,57 @@ export interface Walk {
   readonly siteSteps: string[];
   /** Title of the verdict. */
   readonly verdict: string;
+  /** All that its screen says. */
+  readonly text: string;
 }
 
 export interface Person {
   readonly page: Page;
   readonly site: Site;
-  /** Called before every step is done: a test may kill the page here. */
-  beforeStep?(screen: string): Promise<void>;
+  /**
+   * Called before every step is done: a test may kill the page here.
+   *
+   * @returns true when the screen may have changed, so that it must be looked at again
+   */
+  beforeStep?(screen: string): Promise<boolean>;
 }
 
 const STEPS_MOST = 120;
+/** Longer than any key wants to be held. */
+const HOLD_MILLISECONDS = 1100;
 
 /** From the step on screen to the verdict. */
 export async function walkToVerdict(person: Person): Promise<Walk> {
-  const { page } = person;
   const walk = { checks: [] as string[], siteSteps: [] as string[] };
   for (let step = 0; step < STEPS_MOST; step++) {
-    const screen = await screenNow(page);
-    await person.beforeStep?.(screen);
-    const [kind] = screen.split(' ');
-    if (kind === 'verdict') return { ...walk, verdict: (await page.locator('h1').textContent()) ?? '' };
-    if (kind === 'judged') await press(page, 'Go on');
-    else if (kind === 'site') walk.siteSteps.push(await doSiteStep(page, screen));
-    else if (kind === 'check') walk.checks.push(...(await answerChecks(person, screen)));
-    else if (kind === 'ask') await press(page, 'Do not know');
-    else throw new Error(`technician: nothing to do on "${screen}"`);
+    const screen = await screenNow(person.page);
+    if ((await person.beforeStep?.(screen)) === true) continue;
+    const { page } = person;
+    if (screen.startsWith('verdict')) {
+      const [verdict, text] = await Promise.all([
+        page.locator('h1').textContent(),
+        page.locator('main').textContent(),
+      ]);
+      return { ...walk, verdict: verdict ?? '', text: text ?? '' };
+    }
+    await takeStep(person, screen, walk);
     await leaves(page, screen);
   }
   throw new Error(`technician: no verdict after ${STEPS_MOST} steps; ${walk.checks.join(', ')}`);
+}
+
+async function takeStep(
+  person: Person,
+  screen: string,
+  walk: { checks: string[]; siteSteps: string[] },
+): Promise<void> {
+  const { page } = person;
+  const [kind] = screen.split(' ');
+  if (kind === 'judged') await press(page, 'Go on');
+  else if (kind === 'site') walk.siteSteps.push(await doSiteStep(page, screen));
+  else if (kind === 'check') walk.checks.push(...(await answerChecks(person, screen)));
+  else if (kind === 'ask') await press(page, 'Do not know');
+  else throw new Error(`technician: nothing to do on "${screen}"`);
 }
 
 /** Name of the screen, once the engine has answered. */
@@ -79,7 +102,7 @@ export async function hold(page: Page): Promise<void> {
   if (box === null) throw new Error('technician: the key to hold is not on screen');
   await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
   await page.mouse.down();
-  await page.waitForTimeout(1600);
+  await page.waitForTimeout(HOLD_MILLISECONDS);
   await page.mouse.up();
 }
 

@@ -2,22 +2,77 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { catalog } from './content.ts';
 import { type Served, serve } from './served.ts';
 import { startCall } from './start.ts';
-import { walkToVerdict } from './technician.ts';
-import { siteOf } from './truth.ts';
+import { type Walk, walkToVerdict } from './technician.ts';
+import { siteOf, type Truth } from './truth.ts';
 import { TRUTHS } from './truths.ts';
 
+/**
+ * Whole calls, walked by tapping on simulated readings: from an empty device to the verdict, in the
+ * app as it is built. The engine under the screen knows nothing of the fault that was put in.
+ */
 let served: Served;
 beforeAll(async () => {
   served = await serve();
 });
 afterAll(() => served.close());
 
-test('one open pole of the pressure switch is found', async () => {
-  const { page } = await served.phone();
-  const truth = TRUTHS.oneSwitchPole;
+async function walk(truth: Truth): Promise<Walk> {
+  const { context, page } = await served.phone();
   const site = siteOf(catalog(), truth);
   await startCall(page, served.address, { truth, site });
-  const walk = await walkToVerdict({ page, site });
-  console.log(walk);
-  expect(walk.verdict).toContain('pole');
+  const walked = await walkToVerdict({ page, site });
+  await context.close();
+  return walked;
+}
+
+/** Checks that are taken with the supply on and a cover off. */
+function energised(walked: Walk): string[] {
+  return walked.checks.filter((id) => {
+    const site = catalog().checks[id]?.site;
+    return site?.supply === 'live' && site.cover === 'open';
+  });
+}
+
+test('one open pole of the pressure switch', async () => {
+  const walked = await walk(TRUTHS.oneSwitchPole);
+  expect(walked.verdict).toMatch(/Pressure switch: one pole/);
+  expect(walked.checks).toContain('volts-switch-load-pair');
+});
+
+test('a failed start capacitor in a start-only box, without one energised check', async () => {
+  const walked = await walk(TRUTHS.startCapacitor);
+  expect(walked.verdict).toMatch(/Start capacitor is open/);
+  expect(walked.text).toContain('matched lid');
+  expect(energised(walked)).toEqual([]);
+});
+
+test('an open contactor coil', async () => {
+  const walked = await walk(TRUTHS.contactorCoil);
+  expect(walked.verdict).toMatch(/Contactor coil is open/);
+});
+
+test('an open wire in the control loop', async () => {
+  const walked = await walk(TRUTHS.loopWire);
+  expect(walked.verdict).toMatch(/Control loop: wire open/);
+});
+
+test('a tripped main overload is read before its button is touched', async () => {
+  const walked = await walk(TRUTHS.mainOverload);
+  expect(walked.verdict).toMatch(/Main overload has tripped/);
+  expect(walked.checks).toContain('ohms-main-overload');
+});
+
+test('an open yellow at the well-head splice is no reason to pull', async () => {
+  const walked = await walk(TRUTHS.yellowSplice);
+  expect(walked.verdict).toMatch(/Splice open at the well head, yellow/);
+  expect(walked.text).toContain('Do not pull.');
+  expect(walked.checks).toContain('ohms-well-yellow-black');
+});
+
+test('an open start winding is a pull, with the well head read first', async () => {
+  const walked = await walk(TRUTHS.startWinding);
+  expect(walked.text).toContain('Pull the pump.');
+  expect(walked.checks).toEqual(
+    expect.arrayContaining(['ohms-yellow-red', 'insulation-system', 'ohms-well-yellow-red']),
+  );
 });

@@ -1,4 +1,5 @@
 import type { Verdict } from '../../diagnosis/types.ts';
+import { inHundred } from '../format/share.ts';
 import type { Texts } from '../words/texts.ts';
 
 /** The verdict in a title and one line: what it is, and whether the pump comes up. */
@@ -10,7 +11,9 @@ export function verdictHeading(texts: Texts, verdict: Verdict): { title: string;
     case 'named':
       return { title: named, lead: pullLine(texts, verdict) };
     case 'group':
-      return { title: say('verdict-group'), lead: groupLine(texts, verdict) };
+      return verdict.faults.length > 1
+        ? { title: say('verdict-group'), lead: groupLine(texts, verdict) }
+        : { title: say('verdict-likely', { fault: named }), lead: likelyLine(texts, verdict) };
     case 'contradiction':
       return {
         title: say('verdict-contradiction'),
@@ -34,6 +37,12 @@ export function verdictHeading(texts: Texts, verdict: Verdict): { title: string;
 function pullLine(texts: Texts, verdict: Verdict): string {
   if (verdict.verdictClass === 'pull-likely') return texts.say('verdict-pull-likely');
   return texts.say(verdict.verdictClass === 'pull' ? 'verdict-pull' : 'verdict-no-pull');
+}
+
+/** One fault, short of what a name needs. */
+function likelyLine(texts: Texts, verdict: Verdict): string {
+  const count = inHundred(verdict.probability) ?? 0;
+  return `${texts.say('verdict-likely-lead', { count })} ${pullLine(texts, verdict)}`;
 }
 
 function groupLine(texts: Texts, verdict: Verdict): string {

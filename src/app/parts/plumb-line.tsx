@@ -130,7 +130,7 @@ function SuspectRow({ row, columns }: { row: PlumbRow; columns: readonly PlumbCo
 function EmptyRow({ columns }: { columns: readonly PlumbColumn[] }) {
   return (
     <tr>
-      <th scope="row" />
+      <td />
       {columns.map((column) => (
         <td key={column.id}>
           <CellDrawing column={column} bar={undefined} state="standing" />

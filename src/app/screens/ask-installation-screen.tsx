@@ -25,7 +25,7 @@ export function AskInstallationScreen({ open, field, options, to }: AskProps) {
       name={`ask ${field}`}
       strip={<SiteStrip open={open} />}
       title={say(field === 'motor' ? 'ask-motor' : 'ask-box')}
-      beside={say('more-known')}
+      lead={say('more-known')}
       answer={
         <>
           <div className="key-column">
@@ -39,17 +39,17 @@ export function AskInstallationScreen({ open, field, options, to }: AskProps) {
                 {optionName(texts, catalog, { field, option })}
               </Key>
             ))}
-            <Key onPress={() => void open.say({ kind: 'visit', type: `${field}-unknown` })}>
-              {say('do-not-know')}
-            </Key>
           </div>
           <StepMenu open={open} />
         </>
       }
       keys={
-        <Key main onPress={() => to('known')}>
-          {say('known-title')}
-        </Key>
+        <>
+          <Key onPress={() => to('known')}>{say('known-title')}</Key>
+          <Key main onPress={() => void open.say({ kind: 'visit', type: `${field}-unknown` })}>
+            {say('do-not-know')}
+          </Key>
+        </>
       }
     />
   );

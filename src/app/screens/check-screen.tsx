@@ -7,6 +7,7 @@ import type { CheckStep } from '../hooks/use-step.ts';
 import type { Texts } from '../words/texts.ts';
 import { useTexts } from '../words/use-texts.tsx';
 import { AnswerHands } from './answer-hands.tsx';
+import { CaseBlock } from './case-block.tsx';
 import { CheckPicture } from './check-picture.tsx';
 import { Frame } from './frame.tsx';
 import { SiteStrip } from './site-strip.tsx';
@@ -39,7 +40,12 @@ export function CheckScreen({ open, step, asLeft, onComplete }: CheckProps) {
       title={words.name}
       beside={stepNumber(texts, readings + 1, minutes)}
       lead={words.ask}
-      work={<CheckPicture open={open} check={check.id} />}
+      work={
+        <>
+          <CheckPicture open={open} check={check.id} />
+          <CaseBlock open={open} />
+        </>
+      }
       answer={
         <>
           <StepHelp open={open} step={step} words={words} />

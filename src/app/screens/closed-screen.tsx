@@ -3,6 +3,7 @@ import type { OpenCase } from '../hooks/use-case.ts';
 import { useRoute } from '../hooks/use-route.ts';
 import { verdictHeading } from '../hooks/verdict-words.ts';
 import { Key } from '../parts/key.tsx';
+import { Section } from '../parts/section.tsx';
 import { useTexts } from '../words/use-texts.tsx';
 import { Frame } from './frame.tsx';
 import { SiteStrip } from './site-strip.tsx';
@@ -32,14 +33,13 @@ export function ClosedScreen({ open, verdict, owed }: ClosedProps) {
             <strong>{verdictHeading(texts, verdict).title}</strong>
           </p>
           {owed.length > 0 && (
-            <section className="block">
-              <h2>{say('closed-owed')}</h2>
+            <Section title={say('closed-owed')}>
               <ul>
                 {owed.map((one) => (
                   <li key={one}>{texts.name('owed', one)}</li>
                 ))}
               </ul>
-            </section>
+            </Section>
           )}
           {open.view?.site.disinfection === 'due' && (
             <Key onPress={() => void open.say({ kind: 'site', event: { type: 'disinfected' } })}>

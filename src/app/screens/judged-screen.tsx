@@ -5,6 +5,7 @@ import { leadersOf, ruledOutBy } from '../hooks/suspects.ts';
 import type { OpenCase } from '../hooks/use-case.ts';
 import { Key } from '../parts/key.tsx';
 import { OutcomeSign } from '../parts/outcome-sign.tsx';
+import { Section } from '../parts/section.tsx';
 import { useTexts } from '../words/use-texts.tsx';
 import { Frame } from './frame.tsx';
 import { JudgedReadings } from './judged-readings.tsx';
@@ -82,9 +83,8 @@ function NextBlock({ open }: { open: OpenCase }) {
   if (open.view === undefined) return null;
   const { what, why } = nextWords(texts, open.view);
   return (
-    <section className="next">
-      <h2>{texts.say('next', { what })}</h2>
+    <Section title={texts.say('next', { what })} heavy>
       {why !== '' && <p>{why}</p>}
-    </section>
+    </Section>
   );
 }

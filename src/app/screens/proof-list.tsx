@@ -1,7 +1,7 @@
 import type { SiteView } from '../../../machines/call/types.ts';
 import type { JudgedReading, Verdict } from '../../diagnosis/types.ts';
 import { readingWords, windowWords } from '../hooks/wording.ts';
-import { OutcomeSign } from '../parts/outcome-sign.tsx';
+import { Row, Rows, Section } from '../parts/section.tsx';
 import { useTexts } from '../words/use-texts.tsx';
 
 interface ProofListProps {
@@ -15,32 +15,32 @@ export function ProofList({ verdict, done, site }: ProofListProps) {
   const texts = useTexts();
   const { say } = texts;
   return (
-    <section className="block">
-      <h2>{say('proof-run')}</h2>
-      <ul className="proof">
-        {verdict.proof.length === 0 && <li>{say('proof-none')}</li>}
+    <Section title={say('proof-run')}>
+      {verdict.proof.length === 0 && <p>{say('proof-none')}</p>}
+      <Rows>
         {verdict.proof.map((window) => {
           const judged = done.find((one) => one.check === window.check);
           return (
-            <li key={window.check}>
-              <OutcomeSign outcome={judged?.outcome ?? 'not-taken'} />
-              <span>{texts.check(window.check).name}</span>
-              <strong>
-                {judged === undefined
+            <Row
+              key={window.check}
+              sign={judged?.outcome ?? 'not-taken'}
+              value={
+                judged === undefined
                   ? windowWords(texts, window)
-                  : readingWords(texts, window.check, judged.reading)}
-              </strong>
-            </li>
+                  : readingWords(texts, window.check, judged.reading)
+              }
+              {...(judged === undefined ? {} : { note: `${say('expected')} ${windowWords(texts, window)}` })}
+            >
+              {texts.check(window.check).name}
+            </Row>
           );
         })}
         {site?.disinfection === 'due' && (
-          <li>
-            <OutcomeSign outcome="not-taken" />
-            <span>{say('disinfect')}</span>
-            <strong>{say('due')}</strong>
-          </li>
+          <Row sign="not-taken" value={say('due')}>
+            {say('disinfect')}
+          </Row>
         )}
-      </ul>
-    </section>
+      </Rows>
+    </Section>
   );
 }

@@ -1,5 +1,6 @@
 import type { Verdict } from '../../diagnosis/types.ts';
 import { useServices } from '../hooks/services.tsx';
+import { Section } from '../parts/section.tsx';
 import { useTexts } from '../words/use-texts.tsx';
 
 /** The repair: its steps, parts, minutes and caution. */
@@ -11,16 +12,12 @@ export function RepairSection({ verdict }: { verdict: Verdict }) {
   const action = catalog.actions[verdict.action];
   const fault = verdict.faults[0] === undefined ? undefined : texts.fault(verdict.faults[0].fault);
   const parts = action?.parts ?? [];
+  const minutes = action === undefined ? undefined : say('repair-minutes', action.minutes);
   return (
-    <section className="block">
-      <h2>
-        {say('repair')}: {words.name}
-      </h2>
-      {action !== undefined && (
-        <p className="second-voice">
-          {say('repair-minutes', { low: action.minutes.low, high: action.minutes.high })}
-        </p>
-      )}
+    <Section
+      title={`${say('repair')}: ${words.name}`}
+      {...(minutes === undefined ? {} : { beside: minutes })}
+    >
       <ol>
         {words.steps.map((step) => (
           <li key={step}>{step}</li>
@@ -48,6 +45,6 @@ export function RepairSection({ verdict }: { verdict: Verdict }) {
           </ul>
         </>
       )}
-    </section>
+    </Section>
   );
 }

@@ -22,7 +22,6 @@ export function StoppedScreen({ open, safeState }: { open: OpenCase; safeState: 
               <li key={line}>{texts.name('safe-state', line)}</li>
             ))}
           </ol>
-          <p className="caution">{say('stopped-fire')}</p>
           <p>{say('stopped-refer')}</p>
           <StepMenu open={open} />
         </>

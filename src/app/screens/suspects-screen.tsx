@@ -3,6 +3,7 @@ import { soFar } from '../hooks/case-time.ts';
 import type { OpenCase } from '../hooks/use-case.ts';
 import { useRoute } from '../hooks/use-route.ts';
 import { Key } from '../parts/key.tsx';
+import { Section } from '../parts/section.tsx';
 import { useTexts } from '../words/use-texts.tsx';
 import { Frame } from './frame.tsx';
 import { RuledOutList } from './ruled-out-list.tsx';
@@ -34,10 +35,9 @@ export function SuspectsScreen({ open }: { open: OpenCase }) {
         </>
       }
       work={
-        <section className="block">
-          <h2 className="small-heading">{say('all-readings')}</h2>
+        <Section title={say('all-readings')}>
           <TrailList open={open} readingsOnly />
-        </section>
+        </Section>
       }
       keys={
         <>

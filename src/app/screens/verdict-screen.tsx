@@ -24,7 +24,7 @@ export function VerdictScreen({ open, verdict }: { open: OpenCase; verdict: Verd
       name={`verdict ${verdict.action}`}
       strip={<SiteStrip open={open} />}
       title={title}
-      lead={lead}
+      lead={<strong>{lead}</strong>}
       first="work"
       work={
         <>
