@@ -1,7 +1,8 @@
 import type { SiteView } from '../../../machines/call/types.ts';
+import type { CheckPoint } from '../../schema/check.ts';
 import type { Netlist } from '../../schema/netlist.ts';
 import type { Casing, Drawing, Frame, SymbolAt, Wire } from './drawing.ts';
-import type { Point, Rect } from './geometry.ts';
+import { type Point, type Rect, rectAround } from './geometry.ts';
 import { placeLabels } from './labels.ts';
 import { type Focus, layOut, type Placed, type Size } from './layout.ts';
 import { linksOf } from './links.ts';
@@ -10,14 +11,19 @@ import { dotsOf, hopsOf } from './nets.ts';
 import { linesOf } from './overlaps.ts';
 import { frameOf, sheetShapes } from './sheet-shapes.ts';
 import { type SiteLook, siteLook } from './site-look.ts';
+import { touchedNodes, touchedPoints } from './touched.ts';
 
 export interface Scene {
   readonly pieces: readonly Netlist[];
   /** Place of the present step; nothing is drawn large where it is absent. */
   readonly focus: Focus;
   readonly site: SiteView;
+  /** Where the present check touches. */
+  readonly at?: CheckPoint | undefined;
   readonly words: PictureWords;
   readonly lengths?: Lengths | undefined;
+  /** The name of the large sheet stands over the drawing already. */
+  readonly titled?: boolean;
   readonly size: Size;
 }
 
@@ -27,13 +33,22 @@ export interface Composed {
 }
 
 /** The picture of this installation as shapes: sheets in their places, wires between them, words where there is room. */
-export function compose({ pieces, focus, site, words, lengths = {}, size }: Scene): Composed {
+export function compose({
+  pieces,
+  focus,
+  site,
+  at,
+  words,
+  lengths = {},
+  titled = false,
+  size,
+}: Scene): Composed {
   const look = siteLook(
     site,
     pieces.some(({ sheet }) => sheet === 'box'),
   );
   const placed = layOut(pieces, focus, size);
-  const sheets = placed.map((one) => sheetShapes(one, look));
+  const sheets = placed.map((one) => sheetShapes(one, look, touchedNodes(at)));
   const frames = placed.flatMap((one) => frameOf(one, look) ?? []);
   const casing = casingOf(placed);
   const wires = [...serviceLines(placed), ...sheets.flatMap((one) => one.wires), ...linksOf(placed, look)];
@@ -41,12 +56,25 @@ export function compose({ pieces, focus, site, words, lengths = {}, size }: Scen
   const screws = sheets.flatMap((one) => one.screws);
   const padlocks = padlocksOf(frames, symbols, look);
   const shapes = { frames, casing, wires, symbols, screws };
+  const touched = touchedPoints({ placed, drawing: shapes }, at);
   const taken = [
     ...linesOf(shapes),
+    ...touched.map((point) => rectAround(point, RING)),
     ...[...symbols, ...screws].map(({ rect }) => rect),
     ...padlocks.map(aroundPadlock),
   ];
-  const wishes = wishesOf({ placed, frames, casing, screws, look, words, lengths, width: size.width });
+  const wishes = wishesOf({
+    placed,
+    frames,
+    casing,
+    screws,
+    look,
+    words,
+    lengths,
+    titled,
+    width: size.width,
+    touched: touchedNodes(at),
+  });
   return {
     placed,
     drawing: {
@@ -86,23 +114,30 @@ function serviceLines(placed: readonly Placed[]): Wire[] {
     });
 }
 
-/** Unit columns and row of the well sheet where the casing and its cap stand. */
-const CASING = { left: 36, right: 186, rightWithGround: 224, cap: 78 } as const;
+/** Unit row of the well sheet where the cap stands, and the room between the outer leads and the walls. */
+const CAP_ROW = 78;
+const WALL_ROOM = 17;
 
 function casingOf(placed: readonly Placed[]): Casing | undefined {
   const well = placed.find(({ sheet }) => sheet === 'well');
   const motor = placed.find(({ sheet }) => sheet === 'motor');
   if (well === undefined) return undefined;
-  const hasGround = well.large || motor?.large === true || well.piece.id.includes('2-wire');
+  const hasGround = well.large || motor?.large === true;
+  const columns = [well, motor]
+    .flatMap((one) => one?.piece.terminals ?? [])
+    .filter(({ id }) => hasGround || !id.endsWith('.G'))
+    .map(({ at }) => well.on([at[0], 0])[0]);
   const last = motor ?? well;
   return {
-    left: well.on([CASING.left, 0])[0],
-    right: well.on([hasGround ? CASING.rightWithGround : CASING.right, 0])[0],
-    cap: well.on([0, CASING.cap])[1],
+    left: Math.min(...columns) - WALL_ROOM,
+    right: Math.max(...columns) + WALL_ROOM,
+    cap: well.on([0, CAP_ROW])[1],
     bottom: last.rect.y + last.rect.height,
   };
 }
 
+/** Room of a ring round a point that is touched. */
+const RING = 27;
 const PADLOCK_ROOM = 20;
 
 function padlocksOf(frames: readonly Frame[], symbols: readonly SymbolAt[], look: SiteLook): Point[] {

@@ -38,7 +38,7 @@ interface Rows {
 
 const BOXED: Readonly<Record<'panel' | 'switch' | 'box' | 'well' | 'motor' | 'all', Rows>> = {
   panel: {
-    split: 0.62,
+    split: 0.64,
     panel: [0.17, 0.72],
     switch: [0.79, 0.9],
     box: [0.09, 0.32],
@@ -54,12 +54,12 @@ const BOXED: Readonly<Record<'panel' | 'switch' | 'box' | 'well' | 'motor' | 'al
     motor: [0.7, 0.97],
   },
   box: {
-    split: 0.28,
-    panel: [0.14, 0.42],
-    switch: [0.55, 0.75],
-    box: [0.02, 0.6],
-    well: [0.64, 0.8],
-    motor: [0.8, 0.98],
+    split: 0.29,
+    panel: [0.14, 0.3],
+    switch: [0.38, 0.49],
+    box: [0.01, 0.53],
+    well: [0.6, 0.78],
+    motor: [0.79, 0.98],
   },
   well: {
     split: 0.28,
@@ -79,8 +79,8 @@ const BOXED: Readonly<Record<'panel' | 'switch' | 'box' | 'well' | 'motor' | 'al
   },
   all: {
     split: 0.3,
-    panel: [0.14, 0.44],
-    switch: [0.55, 0.76],
+    panel: [0.14, 0.4],
+    switch: [0.5, 0.69],
     box: [0.06, 0.34],
     well: [0.42, 0.7],
     motor: [0.72, 0.97],
@@ -89,8 +89,8 @@ const BOXED: Readonly<Record<'panel' | 'switch' | 'box' | 'well' | 'motor' | 'al
 
 const BOXLESS: Readonly<Record<'panel' | 'switch' | 'well' | 'motor' | 'all', Omit<Rows, 'split' | 'box'>>> =
   {
-    panel: { panel: [0.16, 0.64], switch: [0.69, 0.8], well: [0.83, 0.9], motor: [0.9, 0.99] },
-    switch: { panel: [0.1, 0.24], switch: [0.31, 0.76], well: [0.78, 0.87], motor: [0.87, 0.98] },
+    panel: { panel: [0.14, 0.57], switch: [0.62, 0.71], well: [0.74, 0.82], motor: [0.82, 0.985] },
+    switch: { panel: [0.1, 0.22], switch: [0.29, 0.68], well: [0.71, 0.8], motor: [0.8, 0.985] },
     well: { panel: [0.1, 0.22], switch: [0.28, 0.38], well: [0.42, 0.8], motor: [0.81, 0.98] },
     motor: { panel: [0.1, 0.22], switch: [0.28, 0.38], well: [0.42, 0.54], motor: [0.55, 0.98] },
     all: { panel: [0.1, 0.3], switch: [0.37, 0.6], well: [0.65, 0.8], motor: [0.81, 0.98] },
@@ -98,88 +98,76 @@ const BOXLESS: Readonly<Record<'panel' | 'switch' | 'well' | 'motor' | 'all', Om
 
 const MARGIN = 6;
 /** Between the house side and the box, for wires and names. */
-const GUTTER = 22;
+const GUTTER = 24;
+/** The same where the house side is small: its names stand there too. */
+const WIDE_GUTTER = 46;
 
-/** Columns of the netlists that keep their place in the picture: netlist x → picture x. */
+/** Columns of a netlist that keep their place in the picture: netlist x → picture x, rising. */
 type Pins = readonly (readonly [number, number])[];
+type Column = { readonly x: number; readonly width: number };
 
 /** The sheets of an installation in their places, from the service to the motor. */
 export function layOut(pieces: readonly Netlist[], focus: Focus, size: Size): Placed[] {
   const of = (sheet: Sheet): Netlist | undefined => pieces.find((piece) => piece.sheet === sheet);
-  const box = of('box');
-  const placed = box === undefined ? boxless(of, focus, size) : boxed(of, focus, size);
+  const placed = of('box') === undefined ? boxless(of, focus, size) : boxed(of, focus, size);
   return placed.filter((one) => one !== undefined);
 }
 
 type Find = (sheet: Sheet) => Netlist | undefined;
+type Sheets = readonly (Placed | undefined)[];
 
-function boxed(of: Find, focus: Focus, { width, height }: Size): (Placed | undefined)[] {
+function rowIn(column: Column, [top, bottom]: readonly [number, number], { height }: Size): Rect {
+  return { ...column, y: top * height, height: (bottom - top) * height };
+}
+
+function boxed(of: Find, focus: Focus, size: Size): Sheets {
   const rows = BOXED[focus ?? 'all'];
-  const left = { x: MARGIN, width: width * rows.split - MARGIN - GUTTER };
-  const right = { x: width * rows.split, width: width * (1 - rows.split) - MARGIN };
-  const row = (column: { x: number; width: number }, [top, bottom]: readonly [number, number]): Rect => ({
-    ...column,
-    y: top * height,
-    height: (bottom - top) * height,
+  const isHouse = focus === 'panel' || focus === 'switch';
+  const isLower = focus === 'well' || focus === 'motor';
+  const left = { x: MARGIN, width: size.width * rows.split - MARGIN - (isHouse ? GUTTER : WIDE_GUTTER) };
+  const right = { x: size.width * rows.split, width: size.width * (1 - rows.split) - MARGIN };
+  const panel = place(of('panel'), rowIn(left, rows.panel, size), {
+    large: focus === 'panel',
+    pins: left.width > SLIM ? undefined : pinsAt(of('panel'), polesIn(left)),
   });
-  const leads = leadColumns(right, focus === 'box');
-  const panel = place(of('panel'), row(left, rows.panel), { large: focus === 'panel' });
-  const switchRect = row(left, rows.switch);
+  const box = place(of('box'), rowIn(right, rows.box, size), {
+    large: focus === 'box',
+    pins:
+      focus === 'box'
+        ? loopBoxPins(of('box'), right)
+        : smallBoxPins(of('box'), right, isLower ? LEADS_OF_WELL : LEADS),
+  });
+  const leads = wellColumns(box, right);
+  const lower = (sheet: Sheet, row: readonly [number, number]): Placed | undefined =>
+    place(of(sheet), rowIn(right, row, size), { large: focus === sheet, pins: pinsAt(of(sheet), leads) });
   return [
     service(of('service'), panel),
     panel,
-    place(of('switch'), switchRect, {
+    place(of('switch'), rowIn(left, rows.switch, size), {
       large: focus === 'switch',
-      pins: focus === 'switch' ? undefined : switchPins(of, panel),
+      pins: focus === 'switch' ? undefined : switchPins(of('switch'), panel),
     }),
-    place(of('box'), row(right, rows.box), {
-      large: focus === 'box',
-      pins: focus === 'box' ? undefined : boxPins(right, leads),
-    }),
-    place(of('well'), row(right, rows.well), { large: focus === 'well', pins: wellPins(right, leads) }),
-    place(of('motor'), row(right, rows.motor), { large: focus === 'motor', pins: wellPins(right, leads) }),
+    box,
+    lower('well', rows.well),
+    lower('motor', rows.motor),
   ];
 }
 
-function boxless(of: Find, focus: Focus, { width, height }: Size): (Placed | undefined)[] {
+/** Shares of the one column in which the two conductors and the ground run down. */
+const ONE_COLUMN = { from: 0.3, width: 0.5, one: 0.3, two: 0.66, ground: 0.92 } as const;
+
+function boxless(of: Find, focus: Focus, size: Size): Sheets {
   const rows = BOXLESS[focus === 'box' || focus === undefined ? 'all' : focus];
-  const column = { x: width * 0.3, width: width * 0.5 };
-  const row = ([top, bottom]: readonly [number, number]): Rect => ({
-    ...column,
-    y: top * height,
-    height: (bottom - top) * height,
-  });
-  const panel = place(of('panel'), row(rows.panel), { large: focus === 'panel' });
+  const column = { x: size.width * ONE_COLUMN.from, width: size.width * ONE_COLUMN.width };
   const at = (share: number): number => column.x + column.width * share;
-  const panelPins: Pins = [
-    [0, at(0)],
-    [35, at(0.3)],
-    [75, at(0.66)],
-    [108, at(0.92)],
-    [120, at(1)],
-  ];
-  const switchPins: Pins = [
-    [0, at(0)],
-    [30, at(0.3)],
-    [80, at(0.66)],
-    [108, at(0.92)],
-    [120, at(1)],
-  ];
-  const wellPins: Pins = [
-    [0, at(0)],
-    [30, at(0.08)],
-    [70, at(0.3)],
-    [140, at(0.66)],
-    [205, at(0.92)],
-    [230, at(1)],
-  ];
-  return [
-    service(of('service'), panel && { ...panel, on: pinned(panel, panelPins) }),
-    place(of('panel'), row(rows.panel), { large: focus === 'panel', pins: panelPins }),
-    place(of('switch'), row(rows.switch), { large: focus === 'switch', pins: switchPins }),
-    place(of('well'), row(rows.well), { large: focus === 'well', pins: wellPins }),
-    place(of('motor'), row(rows.motor), { large: focus === 'motor', pins: wellPins }),
-  ];
+  const columns: Columns = { '1': at(ONE_COLUMN.one), '2': at(ONE_COLUMN.two), G: at(ONE_COLUMN.ground) };
+  const lower = (sheet: keyof typeof rows): Placed | undefined =>
+    place(of(sheet), rowIn(column, rows[sheet], size), {
+      large: focus === sheet,
+      pins: pinsAt(of(sheet), columns),
+    });
+  const panel = lower('panel');
+  return [service(of('service'), panel), panel, lower('switch'), lower('well'), lower('motor')];
 }
 
 interface HowPlaced {
@@ -189,97 +177,144 @@ interface HowPlaced {
 
 function place(piece: Netlist | undefined, rect: Rect, { large, pins }: HowPlaced): Placed | undefined {
   if (piece === undefined) return undefined;
-  const placed = { piece, sheet: piece.sheet, rect, large };
-  const plain: Pins = [
+  const down = rowsOf(piece, rect, large);
+  const across = pins ?? [
     [0, rect.x],
     [piece.size[0], rect.x + rect.width],
   ];
-  return { ...placed, on: pinned(placed, pins ?? plain) };
+  const on = ([x, y]: Point): Point => [along(across, x), along(down, y)];
+  return { piece, sheet: piece.sheet, rect, large, on };
 }
 
-function pinned({ piece, rect }: Pick<Placed, 'piece' | 'rect'>, pins: Pins): (point: Point) => Point {
-  return ([x, y]) => [between(pins, x), rect.y + (y / piece.size[1]) * rect.height];
+/** Shares of a large well's height for the end of the buried run and the beginning of the drop. */
+const JOINT = { from: 0.28, to: 0.56 } as const;
+
+/** Rows of a sheet: a large well gives its joints room, all else keeps its proportions. */
+function rowsOf(piece: Netlist, { y, height }: Rect, large: boolean): Pins {
+  const ends: Pins = [
+    [0, y],
+    [piece.size[1], y + height],
+  ];
+  const rowOf = (place: string): number | undefined =>
+    piece.terminals.find(({ id }) => id.startsWith(`${place}.`))?.at[1];
+  const [from, to] = [rowOf('well'), rowOf('drop')];
+  const [first, last] = ends;
+  if (!large || piece.sheet !== 'well' || from === undefined || to === undefined || !first || !last)
+    return ends;
+  return [first, [from, y + height * JOINT.from], [to, y + height * JOINT.to], last];
 }
 
-/** Straight between two pins, and on in the same slope beyond the last. */
-function between(pins: Pins, x: number): number {
-  const after = Math.max(
-    1,
-    pins.findIndex(([from]) => from >= x),
-  );
-  const last = pins.length - 1;
-  const index = x > (pins[last]?.[0] ?? 0) ? last : after;
+/** Straight between two pins, and on in the same slope beyond the outermost. */
+function along(pins: Pins, x: number): number {
+  const found = pins.findIndex(([from]) => from >= x);
+  const index = Math.max(1, found === -1 ? pins.length - 1 : found);
   const [from, to] = [pins[index - 1], pins[index]];
   if (from === undefined || to === undefined) return x;
   return from[1] + ((x - from[0]) / (to[0] - from[0] || 1)) * (to[1] - from[1]);
 }
 
+function columnOf(piece: Netlist | undefined, id: string): number | undefined {
+  return piece?.terminals.find((terminal) => terminal.id === id)?.at[0];
+}
+
+/** Picture x of conductors, by the last word of their node: `Y`, `B`, `R`, `1`, `2`, `G`. */
+type Columns = Readonly<Record<string, number>>;
+/** Nodes of the house side that run on as conductor 1 and 2. */
+const SAME: Readonly<Record<string, string>> = { L1: '1', L2: '2', T1: '1', T2: '2', D1: '1', D2: '2' };
+
+/** Pins that set every conductor of a sheet on its column; nothing where fewer than two are known. */
+function pinsAt(piece: Netlist | undefined, columns: Columns): Pins | undefined {
+  const known = new Map<number, number>();
+  for (const { id, at } of piece?.terminals ?? []) {
+    const end = id.split('.')[1] ?? '';
+    const column = columns[SAME[end] ?? end];
+    if (column !== undefined) known.set(at[0], column);
+  }
+  const pins = [...known].sort(([one], [other]) => one - other);
+  return pins.length < 2 ? undefined : pins;
+}
+
+/** Pixels under which the poles of a panel would touch. */
+const SLIM = 100;
+
+/** A small panel spreads its poles, so that their arms part. */
+function polesIn({ x, width }: Column): Columns {
+  return { '1': x + width * 0.26, '2': x + width * 0.72 };
+}
+
+/** How high the service stands over its panel, in pixels. */
+const SERVICE = 40;
+
 /** The service stands over the panel, its legs in line with the poles. */
 function service(piece: Netlist | undefined, panel: Placed | undefined): Placed | undefined {
   if (piece === undefined || panel === undefined) return undefined;
-  const top = Math.max(0, panel.rect.y - 40);
-  const rect = { ...panel.rect, y: top, height: panel.rect.y - top };
-  const one = panel.on([35, 0])[0];
-  const two = panel.on([75, 0])[0];
-  const ground = panel.on([108, 0])[0];
-  return place(piece, rect, {
-    large: panel.large,
-    pins: [
-      [30, one],
-      [60, (one + two) / 2],
-      [90, two],
-      [112, ground],
-    ],
+  const top = Math.max(0, panel.rect.y - SERVICE);
+  const pins = ['service.L1', 'service.L2', 'service.G'].flatMap((id) => {
+    const [own, below] = [columnOf(piece, id), columnOf(panel.piece, id)];
+    return own === undefined || below === undefined ? [] : [[own, panel.on([below, 0])[0]] as const];
   });
+  const lowest = Math.max(...piece.terminals.map(({ at }) => at[1]));
+  const height = ((panel.rect.y - top) * piece.size[1]) / lowest;
+  return place(piece, { ...panel.rect, y: top, height }, { large: panel.large, pins });
 }
 
-interface LeadColumns {
-  readonly yellow: number;
-  readonly black: number;
-  readonly red: number;
-}
+/** A feed that passes beside the switch, not through it, stands out here. */
+const BESIDE = 100;
 
-/** Where the three leads run down: under the terminals of a large box, else spread over the column. */
-function leadColumns({ x, width }: { x: number; width: number }, isBoxLarge: boolean): LeadColumns {
-  const at = (share: number): number => x + width * share;
-  return isBoxLarge
-    ? { yellow: at(205 / 400), black: at(275 / 400), red: at(375 / 400) }
-    : { yellow: at(0.46), black: at(0.64), red: at(0.82) };
-}
+/** Share of the panel's width for a small switch with a feed beside it: its name stands next to it. */
+const FED_WIDTH = 0.72;
 
-function switchPins(of: Find, panel: Placed | undefined): Pins | undefined {
-  const terminals = of('switch')?.terminals ?? [];
-  const one = terminals.find(({ id }) => id === 'panel.D1');
-  const two = terminals.find(({ id }) => id === 'panel.D2');
-  if (panel === undefined || one === undefined || two === undefined) return undefined;
-  return [
-    [one.at[0], panel.on([35, 0])[0]],
-    [two.at[0], panel.on([75, 0])[0]],
-  ];
-}
-
-function boxPins({ x, width }: { x: number; width: number }, leads: LeadColumns): Pins {
+/** A small switch hangs straight under the panel; one with a feed beside it needs more. */
+function switchPins(piece: Netlist | undefined, panel: Placed | undefined): Pins | undefined {
+  const pins = ['panel.D1', 'panel.D2'].flatMap((id) => {
+    const [own, above] = [columnOf(piece, id), columnOf(panel?.piece, id)];
+    return own === undefined || above === undefined || panel === undefined
+      ? []
+      : [[own, panel.on([above, 0])[0]] as const];
+  });
+  const last = pins.at(-1);
+  if (pins.length < 2 || last === undefined || panel === undefined) return undefined;
+  if (last[0] <= BESIDE) return pins;
+  const { x, width } = panel.rect;
   return [
     [0, x],
-    [45, x + 12],
-    [95, x + 26],
-    [145, x + 40],
-    [205, leads.yellow],
-    [275, leads.black],
-    [375, leads.red],
-    [400, x + width],
+    [last[0], x + width * FED_WIDTH],
   ];
 }
 
-/** The well and the motor share their columns, so that their conductors run on. */
-function wellPins({ x, width }: { x: number; width: number }, leads: LeadColumns): Pins {
-  const pitch = (leads.red - leads.yellow) / 2;
-  return [
-    [0, Math.max(x, leads.yellow - pitch)],
-    [60, leads.yellow],
-    [110, leads.black],
-    [160, leads.red],
-    [205, Math.min(x + width - 8, leads.red + pitch)],
-    [230, x + width],
-  ];
+/** Pixels between the supply wires of a small box, and shares of its width for the leads. */
+const PITCH = 12;
+const LEADS: Columns = { Y: 0.6, B: 0.74, R: 0.88 };
+/** The same over a large well, whose ground stands beside the leads. */
+const LEADS_OF_WELL: Columns = { Y: 0.53, B: 0.68, R: 0.83 };
+
+/** A small box crowds its supply to the left, so that the leads find room for their names. */
+function smallBoxPins(piece: Netlist | undefined, { x, width }: Column, shares: Columns): Pins | undefined {
+  const supply = ['L1', 'L2', 'SW'].map(
+    (end, index) => [columnOf(piece, `box.${end}`), x + PITCH * (index + 1)] as const,
+  );
+  const leads = Object.entries(shares).map(
+    ([end, share]) => [columnOf(piece, `box.${end}`), x + width * share] as const,
+  );
+  const pins = [...supply, ...leads].flatMap(([own, at]) => (own === undefined ? [] : [[own, at] as const]));
+  return [[0, x], ...pins];
+}
+
+/** Columns of a box with a loop terminal, whose seven names need more room on a narrow screen. */
+const LOOP_BOX: Columns = { G: 0.055, L1: 0.165, L2: 0.315, SW: 0.48, Y: 0.59, B: 0.72, R: 0.94 };
+const ROOMY = 330;
+
+function loopBoxPins(piece: Netlist | undefined, { x, width }: Column): Pins | undefined {
+  if (width > ROOMY || columnOf(piece, 'box.SW') === undefined) return undefined;
+  const pins = Object.entries(LOOP_BOX).flatMap(([end, share]) => {
+    const own = columnOf(piece, `box.${end}`);
+    return own === undefined ? [] : [[own, x + width * share] as const];
+  });
+  return [[0, x], ...pins];
+}
+
+/** The columns of the well and the motor: under the terminals of the box, the ground beside them. */
+function wellColumns(box: Placed | undefined, { x, width }: Column): Columns {
+  const at = (end: string): number => box?.on([columnOf(box.piece, `box.${end}`) ?? 0, 0])[0] ?? x;
+  return { Y: at('Y'), B: at('B'), R: at('R'), G: Math.min(x + width - PITCH, at('R') + 2.6 * PITCH) };
 }

@@ -32,7 +32,12 @@ export interface Named {
   readonly look: SiteLook;
   readonly words: PictureWords;
   readonly lengths: Lengths;
+  /** Width of the picture. */
   readonly width: number;
+  /** Nodes that a probe stands on. */
+  readonly touched: readonly string[];
+  /** The name of the large sheet stands over the drawing. */
+  readonly titled: boolean;
 }
 
 /** All words of the picture with the places they would like, the most needed first. */
@@ -41,17 +46,18 @@ export function wishesOf(named: Named): Wish[] {
 }
 
 const GAP = SCREW + 3;
+/** Further out, past the ring of a probe. */
+const ASIDE = 6;
 
-function terminalNames({ placed, screws }: Named): Wish[] {
+function terminalNames({ placed, screws, touched }: Named): Wish[] {
   return placed
-    .filter(({ large }) => large)
-    .flatMap(({ piece }) => piece.terminals)
-    .flatMap(({ id, label }): Wish[] => {
+    .flatMap(({ piece, sheet, large }) => piece.terminals.map((terminal) => ({ ...terminal, sheet, large })))
+    .flatMap(({ id, label, sheet, large }): Wish[] => {
       const screw = screws.find((one) => one.id === id);
-      if (label === undefined || screw === undefined || screw.kind === 'end') return [];
-      return [
-        { id: `terminal ${id}`, kind: 'terminal', lines: [label], must: true, spots: roundScrew(screw.at) },
-      ];
+      const isNamed = large || touched.includes(id);
+      if (!isNamed || label === undefined || screw === undefined || screw.kind === 'end') return [];
+      const spots = roundScrew(screw.at);
+      return [{ id: `terminal ${id}`, kind: 'terminal', group: sheet, lines: [label], must: large, spots }];
     });
 }
 
@@ -59,16 +65,24 @@ function roundScrew([x, y]: Point): Spot[] {
   return [
     { at: [x - GAP, y], side: 'left' },
     { at: [x + GAP, y], side: 'right' },
+    { at: [x - GAP - ASIDE, y], side: 'left' },
+    { at: [x + GAP + ASIDE, y], side: 'right' },
     { at: [x + 5, y - GAP + 2], side: 'above-right' },
     { at: [x - 5, y - GAP + 2], side: 'above-left' },
     { at: [x + 5, y + GAP - 2], side: 'below-right' },
     { at: [x - 5, y + GAP - 2], side: 'below-left' },
     { at: [x, y + GAP], side: 'below' },
     { at: [x, y - GAP], side: 'above' },
+    { at: [x + 5, y + GAP + 11], side: 'below-right' },
+    { at: [x - 5, y + GAP + 11], side: 'below-left' },
+    { at: [x + 10, y - GAP - 3], side: 'above-right' },
+    { at: [x - 10, y - GAP - 3], side: 'above-left' },
+    { at: [x + 10, y + GAP + 3], side: 'below-right' },
+    { at: [x - 10, y + GAP + 3], side: 'below-left' },
   ];
 }
 
-function tags({ placed, screws, look, words, frames }: Named): Wish[] {
+function tags({ placed, screws, look, words, frames, casing }: Named): Wish[] {
   const wishes: Wish[] = [];
   const panel = frames.find(({ sheet }) => sheet === 'panel');
   if (panel !== undefined) {
@@ -79,6 +93,8 @@ function tags({ placed, screws, look, words, frames }: Named): Wish[] {
       lines: [words.live],
       must: true,
       spots: [
+        { at: [x, y - 10], side: 'above-right' },
+        { at: [x + width * 0.72 + 8, y - 6], side: 'above-right' },
         { at: [x + width * 0.75, y - 6], side: 'above-right' },
         { at: [x + width + 4, y - 2], side: 'above-right' },
         { at: [x + width + 6, y + 4], side: 'below-right' },
@@ -88,49 +104,65 @@ function tags({ placed, screws, look, words, frames }: Named): Wish[] {
   const ends = screws.filter(({ kind }) => kind === 'end');
   const hasLarge = (sheet: Sheet): boolean => placed.some((one) => one.sheet === sheet && one.large);
   const leadEnds = ends.filter(({ id }) => id.startsWith('lead.'));
-  if (look.isLifted && leadEnds.length > 0 && !hasLarge('well'))
-    wishes.push(tagBeside('lifted', words.lifted, leadEnds));
+  if (look.isLifted && leadEnds.length > 0 && !hasLarge('well')) {
+    const wall =
+      casing === undefined ? [] : [26, 32, 40, 48].map((down) => [casing.left - GAP, down] as const);
+    wishes.push(tagBeside('lifted', words.lifted, leadEnds, wall));
+  }
   const dropEnds = ends.filter(({ id }) => id.startsWith('drop.'));
-  if (look.isSplit && dropEnds.length > 0)
-    wishes.push(tagBeside('split', words.split ?? words.lifted, dropEnds));
+  if (look.isSplit && dropEnds.length > 0) {
+    const wall =
+      casing === undefined ? [] : [-10, 0, 10, 20].map((down) => [casing.left - GAP, down] as const);
+    wishes.push(tagBeside('split', words.split ?? words.lifted, dropEnds, wall));
+  }
   return wishes;
 }
 
-function tagBeside(id: string, text: string, ends: readonly Screw[]): Wish {
+/**
+ * Beside the outermost end, under it, or outside the wall of the well.
+ *
+ * @param wall right ends of the tag outside the wall, with how far below the ends each lies
+ */
+function tagBeside(id: string, text: string, ends: readonly Screw[], wall: readonly Point[]): Wish {
   const columns = ends.map(({ at }) => at[0]);
   const y = ends[0]?.at[1] ?? 0;
-  const [left, right] = [Math.min(...columns), Math.max(...columns)];
-  return {
-    id,
-    kind: 'tag',
-    lines: [text],
-    must: true,
-    spots: [
-      { at: [right + GAP + 4, y], side: 'right' },
-      { at: [left - GAP - 4, y], side: 'left' },
-      { at: [left - GAP - 4, y + 6], side: 'below-left' },
-      { at: [right + GAP + 2, y + 14], side: 'below-right' },
-      { at: [left - GAP - 4, y + 24], side: 'below-left' },
-    ],
-  };
+  const [left, right] = [Math.min(...columns) - GAP - 4, Math.max(...columns) + GAP + 4];
+  const beside: Spot[] = [
+    { at: [right, y], side: 'right' },
+    { at: [left, y], side: 'left' },
+  ];
+  const under = [6, 14, 19, 24].map((down): Spot => ({ at: [left, y + down], side: 'below-left' }));
+  const outside = wall.map(([x, down]): Spot => ({ at: [x, y + down], side: 'below-left' }));
+  return { id, kind: 'tag', lines: [text], must: true, spots: [...beside, ...under, ...outside] };
+}
+
+/** The well and its motor speak for themselves while the work is at the house. */
+function isNeeded({ sheet, large }: Placed, { placed }: Named): boolean {
+  const isLower = sheet === 'well' || sheet === 'motor';
+  return (
+    large || !isLower || !placed.some((one) => one.large && (one.sheet === 'panel' || one.sheet === 'switch'))
+  );
 }
 
 /** Most pixels of one line of a name. */
 const NAME_WIDTH = 96;
+const NARROW_NAME = 64;
+const NARROW_PICTURE = 480;
 
 function sheetNames(named: Named): Wish[] {
-  const { placed, words, look } = named;
+  const { placed, words, look, width } = named;
+  const nameWidth = width < NARROW_PICTURE ? NARROW_NAME : NAME_WIDTH;
   return placed.flatMap((one): Wish[] => {
-    if (one.sheet === 'service') return [];
+    if (one.sheet === 'service' || (one.large && named.titled)) return [];
     const state =
       one.sheet === 'panel' ? (look.isLocked ? words.locked : look.isOff ? words.off : undefined) : undefined;
     const lines = wrapped(
       words.sheet(one.sheet),
-      one.sheet === 'box' ? one.rect.width - 24 : NAME_WIDTH,
+      one.sheet === 'box' ? one.rect.width - 24 : nameWidth,
       TEXT * 1.08,
     );
     const spots = spotsOf(one, named);
-    const name: Wish = { id: `name ${one.sheet}`, kind: 'name', lines, must: true, spots };
+    const name: Wish = { id: `name ${one.sheet}`, kind: 'name', lines, must: isNeeded(one, named), spots };
     return state === undefined
       ? [name]
       : [name, { id: `note ${one.sheet}`, kind: 'note', lines: [state], must: false, spots }];
@@ -142,7 +174,7 @@ function spotsOf(placed: Placed, { frames, casing }: Named): Spot[] {
   if (frame !== undefined) return frameSpots(frame, placed);
   if (casing === undefined) return [];
   const y = placed.sheet === 'well' ? casing.cap : placed.on([0, 50])[1];
-  return [0, 9, 18, -14, 30].flatMap((down): Spot[] => [
+  return [0, 9, 16, 24, -14, 34, 44].flatMap((down): Spot[] => [
     { at: [casing.left - 7, y + down], side: 'left' },
     { at: [casing.right + 7, y + down], side: 'right' },
   ]);
@@ -157,11 +189,18 @@ function frameSpots({ rect, large }: Frame, { sheet }: Placed): Spot[] {
     { at: [x + width, y - 4], side: 'above-left' },
     ...right,
     { at: [x + width + 6, y + height * 0.5], side: 'right' },
+    { at: [x + width + 30, y + 12], side: 'right' },
+    { at: [x + width + 38, y + 12], side: 'right' },
+    { at: [x + width + 60, y + 12], side: 'right' },
+    { at: [x + width + 90, y + 12], side: 'right' },
     { at: [x + width + 6, y + height - 6], side: 'above-right' },
     { at: [x, y + height + 3], side: 'below-right' },
+    { at: [x + width * 0.72 + 7, y + height + 3], side: 'below-right' },
     { at: [x + width + 3, y + height + 3], side: 'below-left' },
     { at: [x - 6, y + 14], side: 'left' },
     { at: [x - 6, y + height * 0.5], side: 'left' },
+    { at: [x, y + height + 22], side: 'below-right' },
+    { at: [x, y + height + 32], side: 'below-right' },
     { at: [x + width / 2, y + height + 20], side: 'below' },
   ];
   if (sheet !== 'box' || large) return outside;

@@ -70,10 +70,15 @@ const shrunk = ({ x, y, width, height }: Rect): Rect => ({
   height: height - 3,
 });
 
+/** Breadth of a live wire with its thorns. */
+const THORNED = { line: 8, inner: 6 } as const;
+
 /** What words keep clear of, apart from symbols and terminals. */
 export function linesOf({ wires, frames, casing }: Pick<Drawing, 'wires' | 'frames' | 'casing'>): Rect[] {
-  const ofWires = wires.flatMap(({ path, lead, live }) =>
-    segmentsOf(path).map((segment) => rectOf(segment, lead !== undefined ? LEAD_WIDTH : live ? 8 : 2)),
+  const ofWires = wires.flatMap(({ path, lead, live, weight }) =>
+    segmentsOf(path).map((segment) =>
+      rectOf(segment, lead !== undefined ? LEAD_WIDTH : live ? THORNED[weight] : 2),
+    ),
   );
   const ofFrames = frames.flatMap(({ rect }) => edgesOf(rect));
   const walls: Rect[] =

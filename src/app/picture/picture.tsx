@@ -50,8 +50,18 @@ export function Picture(props: PictureProps) {
   const holder = useRef<HTMLDivElement>(null);
   const { width, height, zoom } = useSize(holder);
   const composed = useMemo(
-    () => compose({ pieces, focus, site, words, lengths, size: { width, height } }),
-    [pieces, focus, site, words, lengths, width, height],
+    () =>
+      compose({
+        pieces,
+        focus,
+        site,
+        at,
+        words,
+        lengths,
+        titled: title !== undefined,
+        size: { width, height },
+      }),
+    [pieces, focus, site, at, words, lengths, title, width, height],
   );
   const places = useMemo(() => (at === undefined ? undefined : probePlaces(composed, at)), [composed, at]);
   return (

@@ -3,6 +3,7 @@ import type { Composed } from './compose.ts';
 import type { Drawing } from './drawing.ts';
 import { isInside, listed, type Point, type Rect, rectAround, rectOf, sharedArea } from './geometry.ts';
 import { linesOf } from './overlaps.ts';
+import { clampPoints, nodePoint, probePoints } from './touched.ts';
 
 /** Where the instrument touches, and where its bobs and its face find room. */
 export interface ProbePlaces {
@@ -23,9 +24,9 @@ const DIRECTIONS = 16;
 
 export function probePlaces(composed: Composed, at: CheckPoint): ProbePlaces {
   const { drawing } = composed;
-  const clamps = 'clamp' in at ? at.clamp.flatMap((part) => listed(clampPoint(drawing, part))) : [];
+  const clamps = clampPoints(drawing, at);
   const looked = 'look' in at ? drawing.frames.find(({ sheet }) => sheet === at.look)?.rect : undefined;
-  const points = pointsOf(composed, at);
+  const points = probePoints(composed, at);
   const bobs = bobsFor(drawing, points);
   const from = clamps.length > 0 ? clamps : bobs;
   return {
@@ -38,55 +39,6 @@ export function probePlaces(composed: Composed, at: CheckPoint): ProbePlaces {
     ties: tiesOf(composed, at),
     looked,
   };
-}
-
-function pointsOf(composed: Composed, at: CheckPoint): Point[] {
-  if ('between' in at) return at.between.flatMap((node) => listed(nodePoint(composed, node)));
-  if ('tied' in at) return [at.tied[0] ?? '', at.to].flatMap((node) => listed(nodePoint(composed, node)));
-  return 'across' in at ? acrossPoints(composed, at.across) : [];
-}
-
-/** The node on the large sheet, else where it is first drawn. */
-export function nodePoint({ placed }: Composed, node: string): Point | undefined {
-  const ranked = [...placed].sort((one, other) => Number(other.large) - Number(one.large));
-  for (const one of ranked) {
-    const terminal = one.piece.terminals.find(({ id }) => id === node);
-    if (terminal !== undefined) return one.on(terminal.at);
-  }
-  return undefined;
-}
-
-/** The screws of the part where they are its own, else the ends of its symbol. */
-function acrossPoints(composed: Composed, id: string): Point[] {
-  const { drawing, placed } = composed;
-  const part = placed.flatMap(({ piece }) => piece.parts).find((one) => one.id === id);
-  const symbol = drawing.symbols.find((one) => one.id === id);
-  if (part === undefined) return [];
-  const isStraight = (part.via ?? []).length === 0;
-  return part.between.flatMap((node, index): Point[] => {
-    const point = nodePoint(composed, node);
-    const isScrew = drawing.screws.some((screw) => screw.id === node && screw.kind === 'screw');
-    if (symbol === undefined || (isScrew && isStraight)) return point === undefined ? [] : [point];
-    return [symbolEnd(drawing, symbol, index)];
-  });
-}
-
-const END = 8;
-
-/** End of a symbol, a little outside; `index` follows the path of its part. */
-function symbolEnd(drawing: Drawing, symbol: Drawing['symbols'][number], index: number): Point {
-  const half = drawing.wires.find(({ id }) => id === `${symbol.id} ${index}`)?.path;
-  const end = index === 0 ? half?.at(-1) : half?.[0];
-  const [x, y] = end ?? symbol.at;
-  const [dx, dy] = [Math.sign(Math.round(x - symbol.at[0])), Math.sign(Math.round(y - symbol.at[1]))];
-  return [x + dx * END, y + dy * END];
-}
-
-function clampPoint(drawing: Drawing, part: string): Point | undefined {
-  const wires = drawing.wires.filter(({ id }) => id.startsWith(`${part} `));
-  const path = wires.at(-1)?.path;
-  const [from, to] = [path?.[0], path?.[1]];
-  return from === undefined || to === undefined ? undefined : [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
 }
 
 function tiesOf(composed: Composed, at: CheckPoint): Point[][] {
@@ -106,7 +58,8 @@ function burdens(drawing: Drawing): Weighed[] {
     ...drawing.labels.map(({ rect }) => ({ rect, weight: 8 })),
     ...drawing.screws.map(({ rect }) => ({ rect, weight: 8 })),
     ...drawing.symbols.map(({ rect }) => ({ rect, weight: 3 })),
-    ...linesOf(drawing).map((rect) => ({ rect, weight: 1 })),
+    ...linesOf(drawing).map((rect) => ({ rect, weight: 2 })),
+    ...drawing.frames.filter(({ large }) => large).map(({ rect }) => ({ rect, weight: 0.3 })),
   ];
 }
 

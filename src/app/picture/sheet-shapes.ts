@@ -18,14 +18,15 @@ const UNDRAWN: readonly Part['kind'][] = ['earth', 'insulation', 'source', 'volt
 /** Only these carry the mark of their lead: inside a motor all is ink. */
 const COLOURED: readonly Part['kind'][] = ['conductor-buried', 'conductor-drop', 'lead-terminal', 'splice'];
 
-export function sheetShapes(placed: Placed, look: SiteLook): SheetShapes {
+/** @param touched nodes that a probe stands on: shown on a small sheet too */
+export function sheetShapes(placed: Placed, look: SiteLook, touched: readonly string[] = []): SheetShapes {
   const points = new Map(placed.piece.terminals.map(({ id, at }) => [id, placed.on(at)]));
   const drawn = placed.piece.parts.filter((part) => isDrawn(part, placed));
   const shapes = drawn.map((part) => partShapes(part, { placed, look, points }));
   return {
     wires: shapes.flatMap(({ wires }) => wires),
     symbols: shapes.flatMap(({ symbol }) => symbol ?? []),
-    screws: placed.piece.terminals.flatMap((terminal) => screwOf(terminal, placed) ?? []),
+    screws: placed.piece.terminals.flatMap((terminal) => screwOf(terminal, placed, touched) ?? []),
   };
 }
 
@@ -43,7 +44,7 @@ interface Around {
 
 function partShapes(part: Part, { placed, look, points }: Around): { wires: Wire[]; symbol?: SymbolAt } {
   const path = pathOf(part, placed, points);
-  if (path === undefined || (part.kind === 'lead-terminal' && look.isParted(part))) return { wires: [] };
+  if (path === undefined || look.isParted(part)) return { wires: [] };
   const [one, other] = part.between;
   const wire = (half: readonly Point[], nodes: readonly string[], index: number): Wire => ({
     id: `${part.id} ${index}`,
@@ -57,12 +58,9 @@ function partShapes(part: Part, { placed, look, points }: Around): { wires: Wire
   const shape = shapeOf(part, placed, look);
   if (shape === undefined || part.at === undefined) return { wires: [wire(path, [one, other], 0)] };
   const at = placed.on(part.at);
-  const gap = look.isParted(part) ? shape.half + 4 : shape.half;
-  const [before, after] = brokenAt(path, at, gap);
+  const [before, after] = brokenAt(path, at, shape.half);
   const wires = [wire(before, [one], 0), wire(after, [other], 1)];
-  return look.isParted(part)
-    ? { wires }
-    : { wires, symbol: symbolAt(part, { placed, shape, at, path, look }) };
+  return { wires, symbol: symbolAt(part, { placed, shape, at, path, look }) };
 }
 
 function pathOf(part: Part, placed: Placed, points: ReadonlyMap<string, Point>): Point[] | undefined {
@@ -72,8 +70,15 @@ function pathOf(part: Part, placed: Placed, points: ReadonlyMap<string, Point>):
   return [from, ...(part.via ?? []).map((corner) => placed.on(corner)), to];
 }
 
-function shapeOf(part: Part, { large, sheet }: Placed, look: SiteLook): SymbolShape | undefined {
-  const shape = symbolOf(part.kind, !(part.kind === 'breaker-pole' && look.isOff));
+/** Pixels under which a motor is too low for full windings. */
+const LOW = 70;
+
+function shapeOf(part: Part, { large, sheet, rect }: Placed, look: SiteLook): SymbolShape | undefined {
+  const shape = symbolOf(
+    part.kind,
+    !(part.kind === 'breaker-pole' && look.isOff),
+    large || rect.height >= LOW,
+  );
   if (large || shape === undefined) return shape;
   if (part.kind === 'disconnect-pole' || sheet === 'box') return undefined;
   return shape.always === true ? shape : undefined;
@@ -103,15 +108,20 @@ function symbolAt(part: Part, { placed, shape, at, path, look }: SymbolFacts): S
   };
 }
 
-function screwOf(terminal: Terminal, placed: Placed): Screw | undefined {
+function screwOf(terminal: Terminal, placed: Placed, touched: readonly string[]): Screw | undefined {
   const at = placed.on(terminal.at);
   const [owner] = terminal.id.split('.');
   const isOwn = owner === placed.sheet || owner === 'lead' || owner === 'drop';
   if (!terminal.probe || !isOwn)
     return placed.large && placed.sheet === 'service' ? screw(terminal, at) : undefined;
   if (placed.large) return screw(terminal, at);
-  const isShown = placed.sheet === 'box' && !terminal.id.endsWith('.G') && !terminal.id.startsWith('lead.');
-  return isShown ? { id: terminal.id, at, kind: 'point', rect: rectAround(at, 5) } : undefined;
+  const lowest = Math.max(
+    ...placed.piece.terminals.filter(({ id }) => id.startsWith('box.')).map((one) => one.at[1]),
+  );
+  const isShown = placed.sheet === 'box' && !terminal.id.endsWith('.G') && terminal.at[1] === lowest;
+  return isShown || touched.includes(terminal.id)
+    ? { id: terminal.id, at, kind: 'point', rect: rectAround(at, 5) }
+    : undefined;
 }
 
 function screw(terminal: Terminal, at: Point): Screw {
@@ -123,6 +133,8 @@ function screw(terminal: Terminal, at: Point): Screw {
 const BOX_BOTTOM = 172;
 const SWITCH_BOTTOM = 94;
 const SIDE = 20;
+/** A feed that runs further out than this unit column passes beside the switch. */
+const FED_BESIDE = 100;
 
 /** The frame of what has a cover; service, well and motor have none. */
 export function frameOf(placed: Placed, look: SiteLook): Frame | undefined {
@@ -141,10 +153,10 @@ export function frameOf(placed: Placed, look: SiteLook): Frame | undefined {
 
 /** Round the screws of the switch itself: a loop box's feed passes beside it. */
 function switchSides(placed: Placed): readonly [number, number] {
+  const isBesideFeed = placed.piece.terminals.some(({ id, at }) => id === 'box.L2' && at[0] > FED_BESIDE);
   const columns = placed.piece.terminals
-    .filter(({ id }) => id.startsWith('switch.'))
+    .filter(({ id }) => id.startsWith('switch.') && (placed.large || isBesideFeed || !id.endsWith('.G')))
     .map(({ at }) => placed.on(at)[0]);
-  const isBesideFeed = placed.piece.terminals.some(({ id, at }) => id === 'box.L2' && at[0] > 100);
-  const side = placed.large ? SIDE * 1.4 : isBesideFeed ? 9 : SIDE * 0.7;
+  const side = placed.large ? SIDE * 1.4 : isBesideFeed ? SIDE * 0.35 : SIDE * 0.6;
   return [Math.min(...columns) - side, Math.max(...columns) + side];
 }

@@ -35,6 +35,13 @@ const innerParted: SymbolShape = { half: 7, reach: 9, shape: arm(false, 7) };
 const capacitor: SymbolShape = { half: 3, reach: 9, shape: <path d="M-3-9V9M3-9V9" strokeWidth="2.8" /> };
 const coil: SymbolShape = { half: 14, reach: 4, shape: <path d={`M-14 0${HALF_ROUNDS.repeat(4)}`} /> };
 const winding: SymbolShape = { ...coil, always: true };
+/** On a small motor there is no room for four. */
+const smallWinding: SymbolShape = {
+  half: 8,
+  reach: 4,
+  always: true,
+  shape: <path d={`M-8 0${'a2.67 3.5 0 0 1 5.33 0'.repeat(3)}`} />,
+};
 const resistor: SymbolShape = { half: 8, reach: 4, shape: <path d="M-8-4H8V4H-8z" fill="var(--paper)" /> };
 const overload: SymbolShape = { half: 8, reach: 8, shape: <path d="M-8 0a8 8 0 0 1 16 0" /> };
 const splice: SymbolShape = {
@@ -46,7 +53,7 @@ const splice: SymbolShape = {
 const blade: SymbolShape = { half: 5, reach: 6, shape: <path d="M-5-6V6M5-6V6M-5 0H5" /> };
 
 /** Nothing for what is a plain line. `isMade` is how a hand-worked contact stands. */
-export function symbolOf(kind: PartKind, isMade: boolean): SymbolShape | undefined {
+export function symbolOf(kind: PartKind, isMade: boolean, large = true): SymbolShape | undefined {
   switch (kind) {
     case 'breaker-pole':
     case 'disconnect-pole':
@@ -69,7 +76,7 @@ export function symbolOf(kind: PartKind, isMade: boolean): SymbolShape | undefin
       return coil;
     case 'winding-main':
     case 'winding-start':
-      return winding;
+      return large ? winding : smallWinding;
     case 'bleed':
     case 'fuse':
       return resistor;

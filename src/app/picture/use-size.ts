@@ -5,7 +5,10 @@ import type { Size } from './layout.ts';
 export const NARROWEST = 340;
 const USUAL = 366;
 const WIDE = 560;
-const PHONE_HEIGHT = 268;
+const PHONE_HEIGHT = 262;
+/** A wide screen shows everything a quarter larger: it is looked at from further off. */
+const WIDE_ZOOM = 1.25;
+const TALLEST = 480;
 const ROOT = 16;
 
 export interface Fitted extends Size {
@@ -15,9 +18,10 @@ export interface Fitted extends Size {
 
 /** Size of a picture that fits this width; a wide one is taller in proportion. */
 export function sizeFor(width: number, zoom = 1): Fitted {
-  const own = Math.max(NARROWEST, Math.floor(width / zoom));
-  const height = own < WIDE ? PHONE_HEIGHT : Math.min(600, Math.round(own * 0.68));
-  return { width: own, height, zoom };
+  const larger = width / zoom >= WIDE ? zoom * WIDE_ZOOM : zoom;
+  const own = Math.max(NARROWEST, Math.floor(width / larger));
+  const height = larger === zoom ? PHONE_HEIGHT : Math.min(TALLEST, Math.round(own * 0.7));
+  return { width: own, height, zoom: larger };
 }
 
 /** The size that the element leaves for the picture, followed as it changes. */
