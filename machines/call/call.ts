@@ -113,6 +113,7 @@ function choose(call: OpenCall): Chosen {
     ifQualified: () =>
       candidatesOf(proposalInput({ ...call, work: { ...call.work, who: 'qualified' } }, new Set()), true),
     procedure: lastProcedure(call),
+    asked: askedFor(call),
     checks: call.checks,
     applies: call.applies,
   });
@@ -158,6 +159,13 @@ function openingCheck(call: OpenCall): NextStep | undefined {
     ranked: undefined,
     others: [],
   };
+}
+
+const ASKED_FOR = 'asked-for.';
+
+/** The check that a person last asked for by name: a visit event `asked-for.ohms-two-wire`. */
+function askedFor({ state }: OpenCall): string | undefined {
+  return state.visitEvents.findLast(({ type }) => type.startsWith(ASKED_FOR))?.type.slice(ASKED_FOR.length);
 }
 
 /** The procedure that the last standing reading belongs to. */

@@ -26,6 +26,8 @@ export interface Choosing {
   ifQualified(): readonly Candidate[];
   /** Procedure that asked the last reading. */
   readonly procedure: string | undefined;
+  /** Check that the person would rather take now; the interlock still leads the way to it. */
+  readonly asked: string | undefined;
   readonly checks: readonly Check[];
   applies(check: string): boolean;
 }
@@ -40,7 +42,10 @@ export function chooseNext(choosing: Choosing): Chosen {
   const decision = decide(deciding, false);
   if (decision.verdict !== undefined)
     return { next: { kind: 'verdict', verdict: decision.verdict }, decision };
-  const step = fromTrees(choosing, decision) ?? bestStep(choosing, decision, choosing.everything());
+  const step =
+    askedStep(choosing) ??
+    fromTrees(choosing, decision) ??
+    bestStep(choosing, decision, choosing.everything());
   if (step !== undefined) return { next: step, decision };
   const ending = decide(deciding, true);
   if (ending.verdict === undefined)
@@ -49,6 +54,19 @@ export function chooseNext(choosing: Choosing): Chosen {
     ? { ...ending.verdict, kind: 'refer' as const }
     : ending.verdict;
   return { next: { kind: 'verdict', verdict }, decision: ending };
+}
+
+/** The check that was asked for, as long as it is possible and unanswered. */
+function askedStep(choosing: Choosing): NextStep | undefined {
+  const { asked } = choosing;
+  if (asked === undefined) return undefined;
+  const candidates = choosing.everything();
+  const ranked = rank(
+    choosing.readings.belief,
+    candidates.map((one) => one.proposal),
+  );
+  const best = ranked.find((one) => one.checks.includes(asked));
+  return best === undefined ? undefined : asStep(choosing, { candidates, best, others: ranked });
 }
 
 /** The search ended only because nobody present may take what would tell more. */

@@ -29,7 +29,7 @@ export interface Person {
    *
    * @returns true when the screen may have changed, so that it must be looked at again
    */
-  beforeStep?(screen: string): Promise<boolean>;
+  beforeStep?(screen: string): Promise<unknown>;
 }
 
 const STEPS_MOST = 120;

@@ -20,7 +20,7 @@ export function OtherChecks({ open, others }: OthersProps) {
         {others.map((one) => (
           <Key
             key={one.checks.join(' ')}
-            onPress={() => void open.say({ kind: 'visit', type: 'other-check', note: one.checks[0] ?? '' })}
+            onPress={() => void open.say({ kind: 'visit', type: `asked-for.${one.checks[0] ?? ''}` })}
           >
             <span>{one.checks.map((id) => check(id).name).join(', ')}</span>
             <span className="second-voice">
