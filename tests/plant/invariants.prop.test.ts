@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { partCurrent } from '../../src/plant/electrical/branch.ts';
-import { endsOf } from '../../src/plant/electrical/install.ts';
-import { torque } from '../../src/plant/electrical/motor.ts';
+import { type Circuit, endsOf } from '../../src/plant/electrical/install.ts';
+import { type Fields, fields, torque, turnAt } from '../../src/plant/electrical/motor.ts';
 import { setUp } from '../../src/plant/plant.ts';
 import { type Mode, UNKNOWNS, type Unknowns } from '../../src/plant/types.ts';
 import type { Edit } from '../../src/schema/fault.ts';
@@ -68,7 +68,8 @@ describe('held at a slip', () => {
       fc.property(motor, slip, fc.boolean(), (which, at, startIn) => {
         const { circuit, at: operating } = held(plantOf(which), { slip: at, startIn });
         const model = circuit.context.input.model!;
-        const { currents, fields } = operating.turning;
+        const { currents } = operating.turning;
+        const field = fieldsOf(circuit, at);
         const volts = (part: string) => {
           const [from, to] = endsOf(circuit, circuit.layout.indexOf.get(part)!);
           const a = node(operating, from);
@@ -86,7 +87,7 @@ describe('held at a slip', () => {
         const copper =
           model.coldMain * model.hotFactor * square(currents[0]!, currents[1]!) +
           model.coldStart * model.hotFactor * square(currents[2]!, currents[3]!);
-        const expected = copper + 2 * forward * fields.forwardRe + 2 * backward * fields.backwardRe;
+        const expected = copper + 2 * forward * field.forwardRe + 2 * backward * field.backwardRe;
         expect(Math.abs(taken - expected)).toBeLessThan(1e-6);
       }),
       RUNS,
@@ -205,10 +206,18 @@ describe('held at a slip', () => {
 
 /** Torque of given winding currents at standstill. */
 function torqueOf(which: '1.5HP' | '3HP', currents: Float64Array): number {
-  const { circuit, at } = held(plantOf(which), { slip: 1, startIn: true });
+  const { circuit } = held(plantOf(which), { slip: 1, startIn: true });
   const { machine } = circuit;
   if (machine === undefined) throw new Error('no motor model');
-  return torque(machine, at.turning.fields, currents);
+  return torque(machine, fieldsOf(circuit, 1), currents);
+}
+
+/** The rotating fields of a circuit's motor at a slip. */
+function fieldsOf({ machine }: Circuit, slip: number): Fields {
+  if (machine === undefined) throw new Error('no motor model');
+  const at = fields();
+  turnAt(machine, slip, at);
+  return at;
 }
 
 /** Every family, with edits that exist in it and a severity that fits any of them. */

@@ -68,7 +68,11 @@ export const soundWindings = (model: MotorModel): Windings => ({
 
 export function machineOf(model: MotorModel, windings: Windings): Machine {
   return {
-    ...windings,
+    mainOhms: windings.mainOhms,
+    startOhms: windings.startOhms,
+    mainSeries: windings.mainSeries,
+    startSeries: windings.startSeries,
+    shorted: windings.shorted,
     turns: model.turnsRatio,
     leakage: model.leakage,
     startLeakage: model.turnsRatio ** 2 * model.leakage * model.startLeakageFactor,

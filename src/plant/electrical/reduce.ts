@@ -53,27 +53,34 @@ export function reduce(circuit: Circuit, position: Position, net: Network): Redu
   push(perMain, mainEnds, [1, 0]);
   push(perStart, startEnds, [1, 0]);
   for (const volts of sets) nodeVolts(net, volts);
-  const openVolts = Float64Array.of(...difference(base, mainEnds), ...difference(base, startEnds));
-  const source = Float64Array.of(
-    ...difference(perMain, mainEnds),
-    ...difference(perStart, mainEnds),
-    ...difference(perMain, startEnds),
-    ...difference(perStart, startEnds),
-  );
+  const openVolts = new Float64Array(4);
+  const source = new Float64Array(8);
+  put(openVolts, 0, difference(base, mainEnds));
+  put(openVolts, 2, difference(base, startEnds));
+  put(source, 0, difference(perMain, mainEnds));
+  put(source, 2, difference(perStart, mainEnds));
+  put(source, 4, difference(perMain, startEnds));
+  put(source, 6, difference(perStart, startEnds));
   for (let n = 0; n < source.length; n++) source[n] = -source[n]!;
   return { circuit, position, base, perMain, perStart, openVolts, source, mainEnds, startEnds };
 }
 
+function put(into: Float64Array, at: number, [re, im]: Complex): void {
+  into[at] = re;
+  into[at + 1] = im;
+}
+
 /** The motor at one slip on a reduced network; reused from slip to slip. */
 export interface Turning {
-  readonly fields: Fields;
   /** Amperes in main, start and bridged turns, real and imaginary in turn. */
   readonly currents: Float64Array;
   torque: number;
 }
 
-export const turning = (): Turning => ({ fields: fields(), currents: new Float64Array(6), torque: 0 });
+export const turning = (): Turning => ({ currents: new Float64Array(6), torque: 0 });
 
+/** Scratch of one slip: the fields are done with once their torque is known. */
+const turned: Fields = fields();
 const matrix = new Float64Array(18);
 const right = new Float64Array(6);
 
@@ -87,9 +94,9 @@ export function turn(
   out.currents.fill(0);
   out.torque = 0;
   if (machine === undefined) return;
-  turnAt(machine, slip, out.fields);
+  turnAt(machine, slip, turned);
   const row = machine.shorted === undefined ? 4 : 6;
-  matrix.set(out.fields.z);
+  matrix.set(turned.z);
   right.fill(0);
   for (let n = 0; n < 4; n++) {
     matrix[n]! += from.source[n]!;
@@ -98,7 +105,7 @@ export function turn(
   }
   solveSmall(row);
   for (let n = 0; n < row; n++) out.currents[n] = right[n]!;
-  out.torque = torque(machine, out.fields, out.currents);
+  out.torque = torque(machine, turned, out.currents);
 }
 
 /**
@@ -139,38 +146,35 @@ function divideRight(at: number, pr: number, pi: number): void {
   right[at + 1] = (im * pr - re * pi) * scale;
 }
 
-/** Volts of one node with the motor turning as given. */
-function voltAt({ base, perMain, perStart }: Reduced, { currents }: Turning, node: number): Complex {
-  if (node < 0) return [0, 0];
-  const mainRe = currents[0]!;
-  const mainIm = currents[1]!;
-  const startRe = currents[2]!;
-  const startIm = currents[3]!;
-  const mr = perMain.re[node]!;
-  const mi = perMain.im[node]!;
-  const sr = perStart.re[node]!;
-  const si = perStart.im[node]!;
-  return [
-    base.re[node]! + mr * mainRe - mi * mainIm + sr * startRe - si * startIm,
-    base.im[node]! + mr * mainIm + mi * mainRe + sr * startIm + si * startRe,
-  ];
-}
-
 /** Volts of every node with the motor turning as given. */
 export function voltsWhen(from: Reduced, at: Turning): Phasors {
   const { size } = from.circuit.layout;
   const out = phasors(size);
   for (let node = 0; node < size; node++) {
-    const [re, im] = voltAt(from, at, node);
-    out.re[node] = re;
-    out.im[node] = im;
+    out.re[node] = realAt(from, at, node);
+    out.im[node] = imaginaryAt(from, at, node);
   }
   return out;
 }
 
-/** Volts across two nodes with the motor turning as given, as magnitude. */
+/**
+ * Volts across two nodes with the motor turning as given, as magnitude. Asked on every step of a
+ * run-up, so nothing is made on the way.
+ */
 export function voltsAcross(from: Reduced, at: Turning, [one, other]: readonly [number, number]): number {
-  const [oneRe, oneIm] = voltAt(from, at, one);
-  const [otherRe, otherIm] = voltAt(from, at, other);
-  return Math.hypot(oneRe - otherRe, oneIm - otherIm);
+  const re = realAt(from, at, one) - realAt(from, at, other);
+  const im = imaginaryAt(from, at, one) - imaginaryAt(from, at, other);
+  return Math.sqrt(re * re + im * im);
+}
+
+function realAt({ base, perMain, perStart }: Reduced, { currents }: Turning, node: number): number {
+  if (node < 0) return 0;
+  const main = perMain.re[node]! * currents[0]! - perMain.im[node]! * currents[1]!;
+  return base.re[node]! + main + perStart.re[node]! * currents[2]! - perStart.im[node]! * currents[3]!;
+}
+
+function imaginaryAt({ base, perMain, perStart }: Reduced, { currents }: Turning, node: number): number {
+  if (node < 0) return 0;
+  const main = perMain.re[node]! * currents[1]! + perMain.im[node]! * currents[0]!;
+  return base.im[node]! + main + perStart.re[node]! * currents[3]! + perStart.im[node]! * currents[2]!;
 }
