@@ -6,13 +6,13 @@ import { App } from './App.tsx';
 import { trackPresence } from './hooks/presence.ts';
 import { useUpdate } from './hooks/use-update.ts';
 import { FAILURE } from './words/failure.ts';
-import { connectEngine } from './worker/engine-client.ts';
+import { channelOf, connectEngine } from './worker/engine-client.ts';
 
 const root = document.getElementById('root');
 if (root === null) throw new Error('app: index.html has no element "root"');
 
 const worker = new Worker(new URL('./worker/engine.worker.ts', import.meta.url), { type: 'module' });
-const engine = connectEngine(worker);
+const engine = connectEngine(channelOf(worker));
 const store = openStore();
 const presence = trackPresence(() => Date.now());
 

@@ -14,16 +14,18 @@ beforeAll(async () => {
 });
 afterAll(() => served.close());
 
+interface Found {
+  readonly violations: readonly {
+    readonly id: string;
+    readonly nodes: readonly { readonly html: string }[];
+  }[];
+}
+
 /** Every rule of the checker, on the page as it stands. */
 async function violations(page: Page): Promise<string[]> {
   await page.evaluate(axe.source);
-  return page.evaluate(async () => {
-    const { axe: checker } = globalThis as unknown as {
-      axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
-    };
-    const found = await checker.run();
-    return found.violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ''}`);
-  });
+  const found = await page.evaluate<Found>('axe.run()');
+  return found.violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ''}`);
 }
 
 test('the checker sees a key without a name', async () => {

@@ -38,7 +38,7 @@ const HOLD_MILLISECONDS = 1100;
 
 /** From the step on screen to the verdict. */
 export async function walkToVerdict(person: Person): Promise<Walk> {
-  const walk = { checks: [] as string[], siteSteps: [] as string[] };
+  const walk: { checks: string[]; siteSteps: string[] } = { checks: [], siteSteps: [] };
   for (let step = 0; step < STEPS_MOST; step++) {
     const screen = await screenNow(person.page);
     if ((await person.beforeStep?.(screen)) === true) continue;

@@ -34,6 +34,13 @@ export function verdictHeading(texts: Texts, verdict: Verdict): { title: string;
   }
 }
 
+/** The same for paper: whether the pump comes up, and no probability. */
+export function reportHeading(texts: Texts, verdict: Verdict): { title: string; lead: string } {
+  const isRepair = verdict.kind === 'named' || verdict.kind === 'group';
+  const heading = verdictHeading(texts, verdict);
+  return isRepair ? { ...heading, lead: pullLine(texts, verdict) } : heading;
+}
+
 function pullLine(texts: Texts, verdict: Verdict): string {
   if (verdict.verdictClass === 'pull-likely') return texts.say('verdict-pull-likely');
   return texts.say(verdict.verdictClass === 'pull' ? 'verdict-pull' : 'verdict-no-pull');

@@ -69,7 +69,7 @@ export function trailWords(texts: Texts, line: TrailLine): string {
         ? texts.name('site-facts', first)
         : `${texts.name('site-facts', first)}, ${texts.name('places', second)}`;
     case 'visit':
-      return texts.name('visit-facts', first.replace(/:$/, ''));
+      return visitWords(texts, first.replace(/:$/, ''));
     case 'person':
       return `${texts.say('known-person')}: ${texts.name('persons', text)}`;
     case 'opened':
@@ -90,4 +90,11 @@ export function trailWords(texts: Texts, line: TrailLine): string {
       return never;
     }
   }
+}
+
+const ASKED_FOR = 'asked-for.';
+
+function visitWords(texts: Texts, type: string): string {
+  if (!type.startsWith(ASKED_FOR)) return texts.name('visit-facts', type);
+  return texts.say('trail-asked-for', { check: texts.check(type.slice(ASKED_FOR.length)).name });
 }

@@ -15,7 +15,7 @@ interface CasesProps {
 /** The kept cases; here a call is started, a file is opened, and a newer version is taken. */
 export function CasesScreen({ update, go }: CasesProps) {
   const { say } = useTexts();
-  const { cases, volatile, refresh } = useCases();
+  const { cases, volatile, mayBeCleared, refresh } = useCases();
   return (
     <Frame
       name="cases"
@@ -34,6 +34,7 @@ export function CasesScreen({ update, go }: CasesProps) {
               <CaseRow key={one.case} line={one} go={go} onGone={refresh} />
             ))}
           </ul>
+          {mayBeCleared && !volatile && <p className="second-voice">{say('may-be-cleared')}</p>}
           <p className="second-voice duty">{say('duty')}</p>
           <LanguageSwitch />
         </>

@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import type { JudgedReading } from '../../diagnosis/types.ts';
 import { judgedHeading, ruledOutWords } from '../hooks/judged-words.ts';
 import { nextWords } from '../hooks/next-words.ts';
@@ -9,6 +10,7 @@ import { Section } from '../parts/section.tsx';
 import { useTexts } from '../words/use-texts.tsx';
 import { Frame } from './frame.tsx';
 import { JudgedReadings } from './judged-readings.tsx';
+import { OtherChecks } from './other-checks.tsx';
 import { SiteStrip } from './site-strip.tsx';
 import { StepMenu } from './step-menu.tsx';
 import type { To } from './step-screen.tsx';
@@ -24,12 +26,14 @@ export function JudgedScreen({ open, checks, to }: JudgedProps) {
   const texts = useTexts();
   const { say } = texts;
   const { view } = open;
+  const [showsOthers, setShowsOthers] = useState(false);
   if (view === undefined || open.waiting) {
     return <Frame name="judging" strip={<SiteStrip open={open} />} title={say('working')} />;
   }
   const judged = checks.flatMap((check) => view.judged.find((one) => one.check === check) ?? []);
   const { title, lead } = judgedHeading(texts, judged);
   const ruledOut = ruledOutBy(view, checks);
+  const others = view.next.kind === 'check' ? view.next.others : [];
   return (
     <Frame
       name={`judged ${checks.join(' ')}`}
@@ -58,12 +62,18 @@ export function JudgedScreen({ open, checks, to }: JudgedProps) {
               .join(', ')}
           </p>
           <NextBlock open={open} />
+          {showsOthers && <OtherChecks open={open} others={others} onAsked={() => to('step')} />}
           <StepMenu open={open} />
         </>
       }
       keys={
         <>
           <Key onPress={() => to('reading', [checks[0] ?? ''])}>{say('correct')}</Key>
+          {others.length > 0 && (
+            <Key pressed={showsOthers} onPress={() => setShowsOthers(!showsOthers)}>
+              {say('others')}
+            </Key>
+          )}
           <Key main onPress={() => to('step')}>
             {say('go-on')}
           </Key>

@@ -7,21 +7,23 @@ import { useTexts } from '../words/use-texts.tsx';
 interface OthersProps {
   readonly open: OpenCase;
   readonly others: readonly RankedCheck[];
+  /** Called once the wish is stored. */
+  onAsked?(): void;
 }
 
 /** What else could be read next; the engine leads there, site steps first. */
-export function OtherChecks({ open, others }: OthersProps) {
+export function OtherChecks({ open, others, onAsked }: OthersProps) {
   const { say, check } = useTexts();
+  const ask = async (wanted: string): Promise<void> => {
+    if (await open.say({ kind: 'visit', type: `asked-for.${wanted}` })) onAsked?.();
+  };
   if (others.length === 0) return <p>{say('others-none')}</p>;
   return (
     <div className="others">
       <p className="second-voice">{say('others-hint')}</p>
       <div className="key-column">
         {others.map((one) => (
-          <Key
-            key={one.checks.join(' ')}
-            onPress={() => void open.say({ kind: 'visit', type: `asked-for.${one.checks[0] ?? ''}` })}
-          >
+          <Key key={one.checks.join(' ')} onPress={() => void ask(one.checks[0] ?? '')}>
             <span>{one.checks.map((id) => check(id).name).join(', ')}</span>
             <span className="second-voice">
               {say('other-minutes', { minutes: formatMinutes(one.minutes) })}

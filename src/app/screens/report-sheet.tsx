@@ -5,7 +5,7 @@ import { knownValue } from '../hooks/known-lines.ts';
 import { asFoundRows, asLeftRows } from '../hooks/report-data.ts';
 import { useServices } from '../hooks/services.tsx';
 import type { OpenCase } from '../hooks/use-case.ts';
-import { verdictHeading } from '../hooks/verdict-words.ts';
+import { reportHeading } from '../hooks/verdict-words.ts';
 import { useTexts } from '../words/use-texts.tsx';
 import { ReportTable } from './report-table.tsx';
 import './report.css';
@@ -17,7 +17,7 @@ export function ReportSheet({ open, verdict }: { open: OpenCase; verdict: Verdic
   const { state, view } = open;
   if (state === undefined) return null;
   const heading =
-    verdict === undefined ? { title: say('report-no-verdict'), lead: '' } : verdictHeading(texts, verdict);
+    verdict === undefined ? { title: say('report-no-verdict'), lead: '' } : reportHeading(texts, verdict);
   const { proving, others } = asFoundRows(state, view, verdict);
   const asLeft = asLeftRows(state, view);
   return (

@@ -2,11 +2,20 @@ import type { CallView } from '../../../machines/call/types.ts';
 import type { CaseState } from '../../schema/case-state.ts';
 import type { Engine, FromEngine, Loaded, ToEngine } from './protocol.ts';
 
-/** The part of a Worker that is used; a test hands in a channel of its own. */
+/** What is needed of a worker; a test hands in a channel of its own. */
 export interface Channel {
-  postMessage(message: ToEngine): void;
-  addEventListener(type: 'message', listener: (event: { data: FromEngine }) => void): void;
-  addEventListener(type: 'error', listener: (event: { message: string }) => void): void;
+  post(message: ToEngine): void;
+  onMessage(listener: (message: FromEngine) => void): void;
+  onError(listener: (message: string) => void): void;
+}
+
+export function channelOf(worker: Worker): Channel {
+  return {
+    post: (message) => worker.postMessage(message),
+    onMessage: (listener) =>
+      worker.addEventListener('message', ({ data }: MessageEvent<FromEngine>) => listener(data)),
+    onError: (listener) => worker.addEventListener('error', ({ message }) => listener(message)),
+  };
 }
 
 interface Question {
@@ -33,11 +42,11 @@ export function connectEngine(channel: Channel): Engine {
   const loaded = new Promise<Loaded>((resolve) => {
     settle = resolve;
   });
-  channel.addEventListener('message', ({ data }) => {
+  channel.onMessage((data) => {
     if (data.kind === 'ready' || data.kind === 'bad-content') settle(data);
     else asking.answered(data);
   });
-  channel.addEventListener('error', ({ message }) => {
+  channel.onError((message) => {
     asking.died(new Error(message));
     settle({ kind: 'bad-content', problems: [{ at: 'engine', message, hint: 'open the page again' }] });
   });
@@ -53,7 +62,7 @@ function askOneByOne(channel: Channel) {
   let newest: Question | undefined;
   const post = (question: Question | undefined): void => {
     inFlight = question;
-    if (question !== undefined) channel.postMessage({ ask: question.ask, state: question.state });
+    if (question !== undefined) channel.post({ ask: question.ask, state: question.state });
   };
   return {
     view: (state: CaseState): Promise<CallView> => {

@@ -8,8 +8,7 @@ import type { FromEngine, ToEngine } from './protocol.ts';
  *
  * An error is an answer too: the screen then keeps the readings and gives no advice.
  */
-const scope = self as unknown as DedicatedWorkerGlobalScope;
-const say = (message: FromEngine): void => scope.postMessage(message);
+const say = (message: FromEngine): void => self.postMessage(message);
 
 const loaded = loadCatalog();
 if ('problems' in loaded) {
@@ -17,7 +16,7 @@ if ('problems' in loaded) {
 } else {
   const { catalog } = loaded;
   say({ kind: 'ready', catalog });
-  scope.addEventListener('message', ({ data }: MessageEvent<ToEngine>) => {
+  self.addEventListener('message', ({ data }: MessageEvent<ToEngine>) => {
     try {
       say({ kind: 'view', ask: data.ask, view: viewCall(catalog, data.state) });
     } catch (reason) {

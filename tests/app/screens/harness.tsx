@@ -4,19 +4,12 @@ import type { CallView } from '../../../machines/call/types.ts';
 import { App } from '../../../src/app/App.tsx';
 import { trackPresence } from '../../../src/app/hooks/presence.ts';
 import type { Engine } from '../../../src/app/worker/protocol.ts';
-import type { Catalog } from '../../../src/catalog/catalog.ts';
-import { catalogFrom } from '../../../src/cli/content.ts';
 import type { EventDraft } from '../../../src/records/recorded.ts';
 import { type CaseStore, openStore } from '../../../src/records/store.ts';
 import type { CaseState } from '../../../src/schema/case-state.ts';
+import { content } from './content.ts';
 
 export const CASE = 'larch-hollow-2345';
-
-export function content(): Catalog {
-  const built = catalogFrom('content');
-  if ('problems' in built) throw new Error(`screens: the content has ${built.problems.length} problems`);
-  return built.catalog;
-}
 
 /** What a test sets on stage: the case so far, and what the engine makes of it. */
 export interface Stage {

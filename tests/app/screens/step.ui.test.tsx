@@ -38,7 +38,9 @@ const windows = {
 const SET = ['ohms-yellow-black', 'ohms-yellow-red', 'ohms-black-red'] as const;
 
 const onSiteSteps = () =>
-  callView({ next: { kind: 'site-steps', steps: [lock], towards: ['ohms-yellow-black'], ranked: undefined } });
+  callView({
+    next: { kind: 'site-steps', steps: [lock], towards: ['ohms-yellow-black'], ranked: undefined },
+  });
 
 const onOhms = () =>
   callView({

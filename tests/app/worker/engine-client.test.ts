@@ -9,21 +9,18 @@ const state = foldCase('larch-hollow-2345', []);
 /** A worker that is a list of messages: the test answers them itself, in any order. */
 function fakeWorker() {
   const asked: ToEngine[] = [];
-  let hear: (event: { data: FromEngine }) => void = () => undefined;
-  let fail: (event: { message: string }) => void = () => undefined;
-  const channel = {
-    postMessage: (message: ToEngine) => void asked.push(message),
-    addEventListener: (type: 'message' | 'error', listener: (event: never) => void) => {
-      if (type === 'message') hear = listener as typeof hear;
-      else fail = listener as typeof fail;
+  let hear: (message: FromEngine) => void = () => undefined;
+  let fail: (message: string) => void = () => undefined;
+  const channel: Channel = {
+    post: (message) => void asked.push(message),
+    onMessage: (listener) => {
+      hear = listener;
     },
-  } as Channel;
-  return {
-    channel,
-    asked,
-    say: (data: FromEngine) => hear({ data }),
-    die: (message: string) => fail({ message }),
+    onError: (listener) => {
+      fail = listener;
+    },
   };
+  return { channel, asked, say: (data: FromEngine) => hear(data), die: (message: string) => fail(message) };
 }
 
 /** Only told apart by its version here. */
