@@ -12,6 +12,16 @@ import { storageOf, type Well } from './well.ts';
  *
  * It turns a record and its edits into the parts that the formulas work on. A fault that needs a
  * special case here is a fault whose edits are wrong.
+ *
+ * What no edit says, and why:
+ * - contacts of the switch (open, pitted, welded, insects, wet), a pump that is locked, drags or has
+ *   worn its thrust bearing, a heat tape that leaks: they are edits of the electrical side;
+ * - sand, a broken screen, slime, water falling in from a seam, a plain steel tank that has lost its air
+ *   control: a look, an ear or a jar tells them, so their faults carry signs;
+ * - chatter, a switch too far from its tank, the slam of a second check valve: waves of less than a
+ *   second, and the formulas here are steady at every moment;
+ * - a switch of the wrong kind: it reads as it should until it burns;
+ * - a meter that is wrong: it belongs to the instrument.
  */
 export interface WaterParts {
   readonly input: WaterInput;
