@@ -4,6 +4,7 @@ import { formatReading } from '../format/amount.ts';
 import type { Lead } from '../parts/lead-chip.tsx';
 import type { ReadingBoxView } from '../parts/reading-boxes.tsx';
 import type { Texts } from '../words/texts.ts';
+import { sharedWords } from './set-name.ts';
 import type { ReadingBox, ReadingSet } from './use-reading-set.ts';
 import { windowWords } from './wording.ts';
 
@@ -81,9 +82,6 @@ function letterOf(texts: Texts, lead: (typeof COLOURS)[number], count: number): 
 /** What tells the names of a set apart: the words after those that all share. */
 function shortNames(names: readonly string[]): string[] {
   if (names.length < 2) return [...names];
-  const split = names.map((name) => name.split(' '));
-  let shared = 0;
-  while (split.every((words) => words[shared] !== undefined && words[shared] === split[0]?.[shared]))
-    shared++;
-  return split.map((words) => words.slice(shared).join(' ') || words.join(' '));
+  const shared = sharedWords(names);
+  return names.map((name) => name.split(' ').slice(shared).join(' ') || name);
 }

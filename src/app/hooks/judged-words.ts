@@ -31,7 +31,7 @@ function byWords(texts: Texts, judged: JudgedReading): string {
   return texts.say('judged-by', { amount: amountWords(by, reading.value[1]) });
 }
 
-const NAMED_MOST = 4;
+const NAMED_MOST = 3;
 
 /** The first few by name, the rest by their count: the whole list stands with the suspects. */
 export function ruledOutWords(texts: Texts, names: readonly string[]): string {

@@ -1,6 +1,7 @@
 import type { CallView } from '../../../machines/call/types.ts';
 import { formatMinutes } from '../format/time.ts';
 import type { Texts } from '../words/texts.ts';
+import { setName } from './set-name.ts';
 
 /** What comes next and why, in a heading and a line. */
 export function nextWords(texts: Texts, view: CallView): { what: string; why: string } {
@@ -9,7 +10,7 @@ export function nextWords(texts: Texts, view: CallView): { what: string; why: st
   switch (next.kind) {
     case 'check':
       return {
-        what: names(
+        what: setName(
           texts,
           next.checks.map((one) => one.check),
         ),
@@ -17,7 +18,7 @@ export function nextWords(texts: Texts, view: CallView): { what: string; why: st
       };
     case 'site-steps':
       return {
-        what: say('next-safe', { what: names(texts, next.towards) }),
+        what: say('next-safe', { what: setName(texts, next.towards) }),
         why: whyLine(texts, next.ranked?.minutes),
       };
     case 'ask-installation':
@@ -41,10 +42,4 @@ export function nextWords(texts: Texts, view: CallView): { what: string; why: st
 
 function whyLine(texts: Texts, minutes: number | undefined): string {
   return minutes === undefined ? '' : texts.say('why-line', { minutes: formatMinutes(minutes) });
-}
-
-/** One name for a set: its checks differ in their last words only, so the first speaks for them. */
-function names(texts: Texts, checks: readonly string[]): string {
-  const [first] = checks;
-  return first === undefined ? '' : checks.map((check) => texts.check(check).name).join(', ');
 }

@@ -12,7 +12,7 @@ export function verdictHeading(texts: Texts, verdict: Verdict): { title: string;
       return { title: named, lead: pullLine(texts, verdict) };
     case 'group':
       return verdict.faults.length > 1
-        ? { title: say('verdict-group'), lead: groupLine(texts, verdict) }
+        ? { title: texts.action(verdict.action).name, lead: groupLine(texts, verdict) }
         : { title: say('verdict-likely', { fault: named }), lead: likelyLine(texts, verdict) };
     case 'contradiction':
       return {
@@ -53,5 +53,6 @@ function likelyLine(texts: Texts, verdict: Verdict): string {
 }
 
 function groupLine(texts: Texts, verdict: Verdict): string {
-  return `${texts.say('verdict-group-lead', { action: texts.action(verdict.action).name })} ${pullLine(texts, verdict)}`;
+  const lead = texts.say('verdict-group-lead');
+  return verdict.verdictClass === 'pull' ? lead : `${lead} ${pullLine(texts, verdict)}`;
 }

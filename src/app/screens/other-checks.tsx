@@ -1,5 +1,6 @@
 import type { RankedCheck } from '../../diagnosis/types.ts';
 import { formatMinutes } from '../format/time.ts';
+import { setName } from '../hooks/set-name.ts';
 import type { OpenCase } from '../hooks/use-case.ts';
 import { Key } from '../parts/key.tsx';
 import { useTexts } from '../words/use-texts.tsx';
@@ -13,7 +14,8 @@ interface OthersProps {
 
 /** What else could be read next; the engine leads there, site steps first. */
 export function OtherChecks({ open, others, onAsked }: OthersProps) {
-  const { say, check } = useTexts();
+  const texts = useTexts();
+  const { say } = texts;
   const ask = async (wanted: string): Promise<void> => {
     if (await open.say({ kind: 'visit', type: `asked-for.${wanted}` })) onAsked?.();
   };
@@ -24,7 +26,7 @@ export function OtherChecks({ open, others, onAsked }: OthersProps) {
       <div className="key-column">
         {others.map((one) => (
           <Key key={one.checks.join(' ')} onPress={() => void ask(one.checks[0] ?? '')}>
-            <span>{one.checks.map((id) => check(id).name).join(', ')}</span>
+            <span>{setName(texts, one.checks)}</span>
             <span className="second-voice">
               {say('other-minutes', { minutes: formatMinutes(one.minutes) })}
             </span>

@@ -1,4 +1,5 @@
 import type { CaseScreenName } from '../hooks/route.ts';
+import { setName } from '../hooks/set-name.ts';
 import type { OpenCase } from '../hooks/use-case.ts';
 import { useStep } from '../hooks/use-step.ts';
 import { useTexts } from '../words/use-texts.tsx';
@@ -31,7 +32,7 @@ export function StepScreen({ open, to }: { open: OpenCase; to: To }) {
           checks={step.towards}
           site={open.view.site}
           then={texts.say('site-then', {
-            checks: step.towards.map((check) => texts.check(check).name).join(', '),
+            checks: setName(texts, step.towards),
           })}
         />
       );
