@@ -32,7 +32,12 @@ export function ChoiceKeys({
   notTaken,
 }: ChoiceKeysProps) {
   return (
-    <fieldset className="choice-keys" data-check={check} data-signs={signsOf(check)}>
+    <fieldset
+      className="choice-keys"
+      data-check={check}
+      data-signs={signsOf(check)}
+      data-count={choices.length}
+    >
       <legend className={legendHidden ? 'unseen' : undefined}>{legend}</legend>
       {choices.map(({ id, text }) => (
         <Key key={id} chosen={id === chosen} onPress={() => onChoose(id)}>

@@ -25,8 +25,7 @@ export function UnitKeys({ units, expected, enterWord, onUnit }: UnitKeysProps) 
       onClick={() => onUnit(unit)}
     >
       <PadLetter letter={letter} />
-      <span className="pad-unit-sign">{sign}</span>
-      <span className="pad-unit-word">{word}</span>
+      <span className="pad-unit-sign">{sign}</span> <span className="pad-unit-word">{word}</span>{' '}
       {unit === expected && <span className="pad-unit-word">{enterWord}</span>}
     </button>
   ));

@@ -13,35 +13,55 @@ export interface Span {
 const WINDOW_FROM = 26;
 const WINDOW_TO = 54;
 const EDGE = 4;
+/** Window widths off the window at which half of the room beside it is used up. */
+const HALF = 1.5;
+/** Window widths from which a place says no more than "far off". */
+const FAR = 20;
 
 export interface Place {
   readonly at: number;
-  /** Lies beyond what the column can show. */
+  /** So far off that the place says only which way. */
   readonly beyond: boolean;
 }
 
 /**
- * Place of an amount in a column.
+ * Place of an amount in a column. Inside the window it is true to scale; outside, what is further
+ * off is drawn closer together, so that nothing falls off the sheet and order is kept.
  *
  * @example
  * placeIn({ low: 2, high: 3 }, 2).at // => 26
  * @example
  * placeIn({ low: 2, high: 3 }, 99).beyond // => true
  */
-export function placeIn(window: Span, amount: number): Place {
-  const raw = rawPlace(window, amount);
-  const at = Math.min(100 - EDGE, Math.max(EDGE, raw));
-  return { at, beyond: at !== raw };
+export function placeIn({ low, high }: Span, amount: number): Place {
+  if (low !== undefined && high !== undefined && high > low) {
+    const share = (amount - low) / (high - low);
+    if (share < 0) return aside(-share, { edge: WINDOW_FROM, room: EDGE - WINDOW_FROM });
+    if (share > 1) return aside(share - 1, { edge: WINDOW_TO, room: 100 - EDGE - WINDOW_TO });
+    return { at: WINDOW_FROM + share * (WINDOW_TO - WINDOW_FROM), beyond: false };
+  }
+  if (high !== undefined && high > 0) return upTo(high, amount);
+  if (low !== undefined && low > 0) return over(low, amount);
+  return { at: 50, beyond: false };
 }
 
-/** A window with one end is drawn from that end to its edge; the other end counts as zero or twice. */
-function rawPlace({ low, high }: Span, amount: number): number {
-  if (low !== undefined && high !== undefined && high > low) {
-    return WINDOW_FROM + ((amount - low) / (high - low)) * (WINDOW_TO - WINDOW_FROM);
-  }
-  if (high !== undefined && high > 0) return EDGE + (amount / high) * (WINDOW_TO - EDGE);
-  if (low !== undefined && low > 0) return amount <= 0 ? EDGE : WINDOW_FROM + 22 * Math.log10(amount / low);
-  return 50;
+/** A window without a lower end begins at nothing. */
+function upTo(high: number, amount: number): Place {
+  const share = amount / high;
+  if (share > 1) return aside(share - 1, { edge: WINDOW_TO, room: 100 - EDGE - WINDOW_TO });
+  return { at: EDGE + Math.max(0, share) * (WINDOW_TO - EDGE), beyond: false };
+}
+
+/** A window without an upper end is one of insulation: every tenfold below it counts. */
+function over(low: number, amount: number): Place {
+  if (amount <= 0) return { at: EDGE, beyond: true };
+  const tenfolds = Math.log10(amount / low);
+  if (tenfolds < 0) return aside(-tenfolds, { edge: WINDOW_TO, room: EDGE - WINDOW_TO });
+  return { ...aside(tenfolds, { edge: WINDOW_TO, room: 100 - EDGE - WINDOW_TO }), beyond: false };
+}
+
+function aside(off: number, { edge, room }: { edge: number; room: number }): Place {
+  return { at: edge + (room * off) / (off + HALF), beyond: off > FAR };
 }
 
 export interface Stretch {

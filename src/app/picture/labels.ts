@@ -14,6 +14,10 @@ export interface Wish {
   /** Words of one group stand on one side of their points where they can. */
   readonly group?: string;
   readonly spots: readonly Spot[];
+  /** The words lie inside this. */
+  readonly within?: Rect;
+  /** More to keep clear of: places that the word does not name. */
+  readonly avoid?: readonly Rect[];
 }
 
 export interface Spot {
@@ -92,8 +96,10 @@ const badness = (rect: Rect, blocked: readonly Rect[]): number =>
 function placeOne(wish: Wish, blocked: readonly Rect[], bounds: Rect): Label | undefined {
   const tried = wish.spots
     .map((spot) => labelAt(wish, spot))
-    .filter(({ rect }) => isInside(rect, bounds))
-    .map((label) => ({ label, bad: badness(label.rect, blocked) }));
+    .filter(
+      ({ rect }) => isInside(rect, bounds) && (wish.within === undefined || isInside(rect, wish.within)),
+    )
+    .map((label) => ({ label, bad: badness(label.rect, [...blocked, ...(wish.avoid ?? [])]) }));
   const clear = tried.find(({ bad }) => bad === 0);
   if (clear !== undefined) return clear.label;
   if (!wish.must) return undefined;

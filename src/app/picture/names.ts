@@ -1,6 +1,6 @@
 import type { Sheet } from '../../schema/netlist.ts';
 import { type Casing, type Frame, SCREW, type Screw, TEXT } from './drawing.ts';
-import { type Point, wrapped } from './geometry.ts';
+import { type Point, type Rect, wrapped } from './geometry.ts';
 import type { Spot, Wish } from './labels.ts';
 import type { Placed } from './layout.ts';
 import type { SiteLook } from './site-look.ts';
@@ -49,7 +49,7 @@ const GAP = SCREW + 3;
 /** Further out, past the ring of a probe. */
 const ASIDE = 6;
 
-function terminalNames({ placed, screws, touched }: Named): Wish[] {
+function terminalNames({ placed, screws, touched, frames }: Named): Wish[] {
   return placed
     .flatMap(({ piece, sheet, large }) => piece.terminals.map((terminal) => ({ ...terminal, sheet, large })))
     .flatMap(({ id, label, sheet, large }): Wish[] => {
@@ -57,8 +57,25 @@ function terminalNames({ placed, screws, touched }: Named): Wish[] {
       const isNamed = large || touched.includes(id);
       if (!isNamed || label === undefined || screw === undefined || screw.kind === 'end') return [];
       const spots = roundScrew(screw.at);
-      return [{ id: `terminal ${id}`, kind: 'terminal', group: sheet, lines: [label], must: large, spots }];
+      const frame = frames.find((one) => one.sheet === sheet);
+      const within = frame === undefined || !large ? {} : { within: roomRound(frame.rect) };
+      return [
+        {
+          id: `terminal ${id}`,
+          kind: 'terminal',
+          group: sheet,
+          lines: [label],
+          must: large,
+          spots,
+          ...within,
+        },
+      ];
     });
+}
+
+/** Inside its frame, or under it beside its wire. */
+function roomRound({ x, y, width, height }: Rect): Rect {
+  return { x: x + 6, y: y + 4, width: width - 12, height: height + 26 };
 }
 
 function roundScrew([x, y]: Point): Spot[] {
@@ -162,10 +179,20 @@ function sheetNames(named: Named): Wish[] {
       TEXT * 1.08,
     );
     const spots = spotsOf(one, named);
-    const name: Wish = { id: `name ${one.sheet}`, kind: 'name', lines, must: isNeeded(one, named), spots };
+    const avoid = named.frames
+      .filter(({ sheet, large }) => sheet !== one.sheet || large)
+      .map(({ rect }) => rect);
+    const name: Wish = {
+      avoid,
+      id: `name ${one.sheet}`,
+      kind: 'name',
+      lines,
+      must: isNeeded(one, named),
+      spots,
+    };
     return state === undefined
       ? [name]
-      : [name, { id: `note ${one.sheet}`, kind: 'note', lines: [state], must: false, spots }];
+      : [name, { avoid, id: `note ${one.sheet}`, kind: 'note', lines: [state], must: false, spots }];
   });
 }
 
@@ -180,6 +207,9 @@ function spotsOf(placed: Placed, { frames, casing }: Named): Spot[] {
   ]);
 }
 
+/** Pixels past the feed that runs beside the switch of a loop. */
+const pastFeed = [30, 38, 60, 90] as const;
+
 /** A box holds its name while it is small; the rest carry it outside, wherever there is room. */
 function frameSpots({ rect, large }: Frame, { sheet }: Placed): Spot[] {
   const { x, y, width, height } = rect;
@@ -189,10 +219,6 @@ function frameSpots({ rect, large }: Frame, { sheet }: Placed): Spot[] {
     { at: [x + width, y - 4], side: 'above-left' },
     ...right,
     { at: [x + width + 6, y + height * 0.5], side: 'right' },
-    { at: [x + width + 30, y + 12], side: 'right' },
-    { at: [x + width + 38, y + 12], side: 'right' },
-    { at: [x + width + 60, y + 12], side: 'right' },
-    { at: [x + width + 90, y + 12], side: 'right' },
     { at: [x + width + 6, y + height - 6], side: 'above-right' },
     { at: [x, y + height + 3], side: 'below-right' },
     { at: [x + width * 0.72 + 7, y + height + 3], side: 'below-right' },
@@ -203,6 +229,8 @@ function frameSpots({ rect, large }: Frame, { sheet }: Placed): Spot[] {
     { at: [x, y + height + 32], side: 'below-right' },
     { at: [x + width / 2, y + height + 20], side: 'below' },
   ];
+  if (sheet === 'switch')
+    return [...outside, ...pastFeed.map((off): Spot => ({ at: [x + width + off, y + 12], side: 'right' }))];
   if (sheet !== 'box' || large) return outside;
   return [
     { at: [x + width / 2, y + 4], side: 'below' },
@@ -211,7 +239,7 @@ function frameSpots({ rect, large }: Frame, { sheet }: Placed): Spot[] {
   ];
 }
 
-function lengthNames({ placed, casing, lengths }: Named): Wish[] {
+function lengthNames({ placed, casing, lengths, frames }: Named): Wish[] {
   const well = placed.find(({ sheet }) => sheet === 'well');
   if (well === undefined || casing === undefined) return [];
   const wish = (id: string, text: string | undefined, row: number): Wish[] =>
@@ -223,6 +251,7 @@ function lengthNames({ placed, casing, lengths }: Named): Wish[] {
             kind: 'note',
             lines: wrapped(text, NAME_WIDTH, TEXT),
             must: false,
+            avoid: frames.map(({ rect }) => rect),
             spots: [0, 10, -10, 20].flatMap((down): Spot[] => [
               { at: [casing.left - 7, well.on([0, row])[1] + down], side: 'left' },
               { at: [casing.right + 7, well.on([0, row])[1] + down], side: 'right' },

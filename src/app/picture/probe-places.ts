@@ -138,10 +138,12 @@ function meterFor(drawing: Drawing, { points, bobs, from }: MeterContext): Point
   return lowest(candidates, cost) ?? [width / 2, height / 2];
 }
 
-/** What the thin line from a bob to the meter would cross. */
+const SAMPLES = [0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8] as const;
+
+/** What the thin line from a bob to the meter would cross: never through a word if there is another way. */
 function lineBurden(bob: Point, meter: Point, taken: readonly Weighed[]): number {
-  return [0.3, 0.45, 0.6, 0.75].reduce(
-    (sum, share) => sum + 0.5 * burden(rectAround(midway(bob, meter, share), 8), taken),
+  return SAMPLES.reduce(
+    (sum, share) => sum + 0.8 * burden(rectAround(midway(bob, meter, share), 8), taken),
     0,
   );
 }
