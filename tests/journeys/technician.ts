@@ -38,12 +38,17 @@ const HOLD_MILLISECONDS = 1100;
 
 /** From the step on screen to the verdict. */
 export async function walkToVerdict(person: Person): Promise<Walk> {
+  return walkTo(person, 'verdict');
+}
+
+/** Until a screen whose name begins like this. */
+export async function walkTo(person: Person, end: string): Promise<Walk> {
   const walk: { checks: string[]; siteSteps: string[] } = { checks: [], siteSteps: [] };
   for (let step = 0; step < STEPS_MOST; step++) {
     const screen = await screenNow(person.page);
     if ((await person.beforeStep?.(screen)) === true) continue;
     const { page } = person;
-    if (screen.startsWith('verdict')) {
+    if (screen.startsWith(end)) {
       const [verdict, text] = await Promise.all([
         page.locator('h1').textContent(),
         page.locator('main').textContent(),
@@ -53,7 +58,7 @@ export async function walkToVerdict(person: Person): Promise<Walk> {
     await takeStep(person, screen, walk);
     await leaves(page, screen);
   }
-  throw new Error(`technician: no verdict after ${STEPS_MOST} steps; ${walk.checks.join(', ')}`);
+  throw new Error(`technician: no ${end} after ${STEPS_MOST} steps; ${walk.checks.join(', ')}`);
 }
 
 async function takeStep(
