@@ -32,7 +32,12 @@ if (catalog === undefined) {
 }
 const assume = flag('--assume');
 const file = flag('--json');
-const all = refitAll(catalog, assume === undefined ? {} : assumptions(assume));
+const { assumed, mistake } = assume === undefined ? { assumed: {} } : assumptions(assume);
+if (mistake !== undefined) {
+  console.error(`--assume: ${mistake}`);
+  process.exit(2);
+}
+const all = refitAll(catalog, assumed);
 console.log(refitText(all));
 if (file !== undefined)
   await writeFile(

@@ -24,23 +24,21 @@ export function refitAll(catalog: Catalog, assumed: Assumed = {}): RefitAll {
 }
 
 /**
- * `slip=0.03,priors=2` as assumptions.
- *
- * @throws when a name or a number is none
+ * `slip=0.03,priors=2` as assumptions, or what is wrong with it.
  *
  * @example
- * assumptions('slip=0.03,priors=2') // => { slip: 0.03, priors: 2 }
+ * assumptions('slip=0.03,priors=2') // => { assumed: { slip: 0.03, priors: 2 } }
  */
-export function assumptions(text: string): Assumed {
+export function assumptions(text: string): { readonly assumed: Assumed } | { readonly mistake: string } {
   const assumed: { slip?: number; priors?: number } = {};
   for (const one of text.split(',')) {
     const [name = '', value = ''] = one.split('=');
     const number = Number(value);
     if ((name !== 'slip' && name !== 'priors') || !(number > 0))
-      throw new Error(`proof: "${one}" is no assumption; write slip=0.03 or priors=2`);
+      return { mistake: `"${one}" is no assumption; write slip=0.03 or priors=2` };
     assumed[name] = number;
   }
-  return assumed;
+  return { assumed };
 }
 
 const FIGURES = 5;
