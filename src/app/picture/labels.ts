@@ -37,7 +37,7 @@ export interface Spot {
 
 const BOLD: readonly LabelKind[] = ['name', 'terminal', 'live', 'tag'];
 /** Room between the words of a tag and its edge. */
-const TAG_ROOM = 5;
+const TAG_ROOM = 4;
 /** Names of terminals are capitals and digits: nothing hangs below their line. */
 const CAPITALS = 12;
 

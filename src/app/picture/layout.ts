@@ -101,6 +101,7 @@ const MARGIN = 6;
 const GUTTER = 24;
 /** The same where the house side is small: its names stand there too. */
 const WIDE_GUTTER = 46;
+const WIDE_GUTTER_SHARE = 0.135;
 
 /** Columns of a netlist that keep their place in the picture: netlist x → picture x, rising. */
 type Pins = readonly (readonly [number, number])[];
@@ -124,7 +125,13 @@ function boxed(of: Find, focus: Focus, size: Size): Sheets {
   const rows = BOXED[focus ?? 'all'];
   const isHouse = focus === 'panel' || focus === 'switch';
   const isLower = focus === 'well' || focus === 'motor';
-  const left = { x: MARGIN, width: size.width * rows.split - MARGIN - (isHouse ? GUTTER : WIDE_GUTTER) };
+  const left = {
+    x: MARGIN,
+    width:
+      size.width * rows.split -
+      MARGIN -
+      (isHouse ? GUTTER : Math.min(WIDE_GUTTER, size.width * WIDE_GUTTER_SHARE)),
+  };
   const right = { x: size.width * rows.split, width: size.width * (1 - rows.split) - MARGIN };
   const panel = place(of('panel'), rowIn(left, rows.panel, size), {
     large: focus === 'panel',
@@ -239,7 +246,7 @@ const SLIM = 100;
 
 /** A small panel spreads its poles, so that their arms part. */
 function polesIn({ x, width }: Column): Columns {
-  return { '1': x + width * 0.26, '2': x + width * 0.72 };
+  return { '1': x + width * 0.25, '2': x + width * 0.74 };
 }
 
 /** How high the service stands over its panel, in pixels. */
@@ -283,10 +290,10 @@ function switchPins(piece: Netlist | undefined, panel: Placed | undefined): Pins
 }
 
 /** Pixels between the supply wires of a small box, and shares of its width for the leads. */
-const PITCH = 12;
+const PITCH = 10;
 const LEADS: Columns = { Y: 0.6, B: 0.74, R: 0.88 };
 /** The same over a large well, whose ground stands beside the leads. */
-const LEADS_OF_WELL: Columns = { Y: 0.53, B: 0.68, R: 0.83 };
+const LEADS_OF_WELL: Columns = { Y: 0.57, B: 0.7, R: 0.84 };
 
 /** A small box crowds its supply to the left, so that the leads find room for their names. */
 function smallBoxPins(piece: Netlist | undefined, { x, width }: Column, shares: Columns): Pins | undefined {
@@ -316,5 +323,5 @@ function loopBoxPins(piece: Netlist | undefined, { x, width }: Column): Pins | u
 /** The columns of the well and the motor: under the terminals of the box, the ground beside them. */
 function wellColumns(box: Placed | undefined, { x, width }: Column): Columns {
   const at = (end: string): number => box?.on([columnOf(box.piece, `box.${end}`) ?? 0, 0])[0] ?? x;
-  return { Y: at('Y'), B: at('B'), R: at('R'), G: Math.min(x + width - PITCH, at('R') + 2.6 * PITCH) };
+  return { Y: at('Y'), B: at('B'), R: at('R'), G: Math.min(x + width - PITCH, at('R') + 3 * PITCH) };
 }

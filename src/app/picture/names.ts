@@ -49,7 +49,7 @@ const GAP = SCREW + 3;
 /** Further out, past the ring of a probe. */
 const ASIDE = 6;
 
-function terminalNames({ placed, screws, touched, frames }: Named): Wish[] {
+function terminalNames({ placed, screws, touched, frames, width }: Named): Wish[] {
   return placed
     .flatMap(({ piece, sheet, large }) => piece.terminals.map((terminal) => ({ ...terminal, sheet, large })))
     .flatMap(({ id, label, sheet, large }): Wish[] => {
@@ -65,7 +65,7 @@ function terminalNames({ placed, screws, touched, frames }: Named): Wish[] {
           kind: 'terminal',
           group: sheet,
           lines: [label],
-          must: large,
+          must: large && width >= NARROW,
           spots,
           ...within,
         },
@@ -111,10 +111,13 @@ function tags({ placed, screws, look, words, frames, casing }: Named): Wish[] {
       must: true,
       spots: [
         { at: [x, y - 10], side: 'above-right' },
-        { at: [x + width * 0.72 + 8, y - 6], side: 'above-right' },
+        { at: [x - 5, y - 10], side: 'above-right' },
+        { at: [x + width * 0.74 + 8, y - 6], side: 'above-right' },
+        { at: [x + width * 0.74 + 5.5, y - 6], side: 'above-right' },
         { at: [x + width * 0.75, y - 6], side: 'above-right' },
         { at: [x + width + 4, y - 2], side: 'above-right' },
         { at: [x + width + 6, y + 4], side: 'below-right' },
+        { at: [x - 8, y - 2], side: 'above-left' },
       ],
     });
   }
@@ -153,9 +156,13 @@ function tagBeside(id: string, text: string, ends: readonly Screw[], wall: reado
   return { id, kind: 'tag', lines: [text], must: true, spots: [...beside, ...under, ...outside] };
 }
 
+/** On the narrowest screens a name that finds no room is left out: the legend names what is touched. */
+const NARROW = 340;
+
 /** The well and its motor speak for themselves while the work is at the house. */
-function isNeeded({ sheet, large }: Placed, { placed }: Named): boolean {
+function isNeeded({ sheet, large }: Placed, { placed, width }: Named): boolean {
   const isLower = sheet === 'well' || sheet === 'motor';
+  if (width < NARROW) return large;
   return (
     large || !isLower || !placed.some((one) => one.large && (one.sheet === 'panel' || one.sheet === 'switch'))
   );

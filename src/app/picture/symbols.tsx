@@ -23,14 +23,14 @@ const dots = (half: number): ReactNode => (
 const arm = (made: boolean, half = 8): ReactNode => (
   <>
     {dots(half)}
-    <path d={made ? `M${-half} 0H${half}` : `M${-half} 0L${half - 1}-9`} strokeWidth={made ? 3.6 : 2.4} />
+    <path d={made ? `M${-half} 0H${half}` : `M${-half} 0L${half - 1}-8`} strokeWidth={made ? 3.6 : 2.4} />
   </>
 );
 
 const HALF_ROUNDS = 'a3.5 3.5 0 0 1 7 0';
 
 const made: SymbolShape = { half: 8, reach: 4, shape: arm(true), always: true };
-const parted: SymbolShape = { half: 8, reach: 9, shape: arm(false), always: true };
+const parted: SymbolShape = { half: 8, reach: 8.5, shape: arm(false), always: true };
 const innerParted: SymbolShape = { half: 7, reach: 9, shape: arm(false, 7) };
 const capacitor: SymbolShape = { half: 3, reach: 9, shape: <path d="M-3-9V9M3-9V9" strokeWidth="2.8" /> };
 const coil: SymbolShape = { half: 14, reach: 4, shape: <path d={`M-14 0${HALF_ROUNDS.repeat(4)}`} /> };

@@ -2,7 +2,7 @@ import { type RefObject, useEffect, useState } from 'react';
 import type { Size } from './layout.ts';
 
 /** Narrower than this the sheets would touch: then the picture scrolls sideways in its own box. */
-export const NARROWEST = 340;
+export const NARROWEST = 290;
 const USUAL = 366;
 const WIDE = 560;
 const PHONE_HEIGHT = 262;

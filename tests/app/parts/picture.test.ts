@@ -11,6 +11,7 @@ import { boxes, boxNamed, checkPoints, LIVE, piecesOf, provedAt, WORDS } from '.
 
 const PHONE = sizeFor(366);
 const NARROW = sizeFor(296);
+const TABLET = sizeFor(620);
 const DESK = sizeFor(800);
 const LENGTHS = { buried: '50 ft AWG 12', drop: '200 ft AWG 12' };
 
@@ -51,6 +52,7 @@ describe('nothing lies on anything', () => {
   )('%s', (_, { one, focus, state }) => {
     expect(overlaps(one, focus, { size: PHONE, site: state.site })).toEqual([]);
     expect(overlaps(one, focus, { size: NARROW, site: state.site })).toEqual([]);
+    expect(overlaps(one, focus, { size: TABLET, site: state.site })).toEqual([]);
     expect(overlaps(one, focus, { size: DESK, site: state.site })).toEqual([]);
   });
 });
