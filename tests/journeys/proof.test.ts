@@ -19,7 +19,9 @@ test('after the repair every proof reading is taken as left, the call is closed,
   await startCall(page, served.address, { truth, site });
   await walkToVerdict({ page, site });
   await press(page, 'Repaired: prove it');
-  await page.waitForFunction(() => !document.querySelector('.frame')?.getAttribute('data-screen')?.startsWith('verdict'));
+  await page.waitForFunction(
+    () => !document.querySelector('.frame')?.getAttribute('data-screen')?.startsWith('verdict'),
+  );
 
   const repaired = siteOf(catalog(), { ...truth, fault: 'nothing-wrong', variant: 'none' });
   const proof = await walkTo({ page, site: repaired }, 'proof done');

@@ -103,7 +103,9 @@ export async function doSiteStep(page: Page, screen: string): Promise<string> {
 
 /** A press that is held until the key has filled. */
 export async function hold(page: Page): Promise<void> {
-  const box = await page.locator('[data-hold]').boundingBox();
+  const key = page.locator('[data-hold]');
+  await key.scrollIntoViewIfNeeded();
+  const box = await key.boundingBox();
   if (box === null) throw new Error('technician: the key to hold is not on screen');
   await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
   await page.mouse.down();

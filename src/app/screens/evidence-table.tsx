@@ -1,3 +1,4 @@
+import { Fragment } from 'react';
 import type { EvidenceLine } from '../../diagnosis/types.ts';
 import { ruledOutWords } from '../hooks/judged-words.ts';
 import { readingWords, windowWords } from '../hooks/wording.ts';
@@ -6,8 +7,7 @@ import { useTexts } from '../words/use-texts.tsx';
 
 /** What was read against what was expected, heaviest first, each with what it put out of the running. */
 export function EvidenceTable({ evidence }: { evidence: readonly EvidenceLine[] }) {
-  const texts = useTexts();
-  const { say } = texts;
+  const { say } = useTexts();
   return (
     <table className="evidence">
       <thead>
@@ -19,20 +19,34 @@ export function EvidenceTable({ evidence }: { evidence: readonly EvidenceLine[] 
       </thead>
       <tbody>
         {evidence.map((line) => (
-          <tr key={line.check}>
-            <th scope="row">
-              <OutcomeSign outcome={line.outcome} /> {texts.check(line.check).name}
-              {line.rulesOut.length > 0 && (
-                <span className="second-voice">
-                  {say('rules-out', { faults: ruledOutWords(texts, line.rulesOut.map(texts.suspect)) })}
-                </span>
-              )}
-            </th>
-            <td className="read">{readingWords(texts, line.check, line.reading)}</td>
-            <td>{windowWords(texts, line.window)}</td>
-          </tr>
+          <Fragment key={line.check}>
+            <EvidenceRow line={line} />
+          </Fragment>
         ))}
       </tbody>
     </table>
+  );
+}
+
+function EvidenceRow({ line }: { line: EvidenceLine }) {
+  const texts = useTexts();
+  const rules = line.rulesOut.length > 0;
+  return (
+    <>
+      <tr data-note={rules}>
+        <th scope="row">
+          <OutcomeSign outcome={line.outcome} /> {texts.check(line.check).name}
+        </th>
+        <td className="read">{readingWords(texts, line.check, line.reading)}</td>
+        <td>{windowWords(texts, line.window)}</td>
+      </tr>
+      {rules && (
+        <tr>
+          <td className="evidence-note second-voice" colSpan={3}>
+            {texts.say('rules-out', { faults: ruledOutWords(texts, line.rulesOut.map(texts.suspect)) })}
+          </td>
+        </tr>
+      )}
+    </>
   );
 }

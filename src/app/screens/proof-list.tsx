@@ -15,7 +15,7 @@ export function ProofList({ verdict, done, site }: ProofListProps) {
   const texts = useTexts();
   const { say } = texts;
   return (
-    <Section title={say('proof-run')}>
+    <Section title={say(done.length > 0 ? 'proof-taken' : 'proof-run')}>
       {verdict.proof.length === 0 && <p>{say('proof-none')}</p>}
       <Rows>
         {verdict.proof.map((window) => {

@@ -94,7 +94,7 @@ function RepairOf({ verdict }: { verdict: Verdict }) {
         <>
           <p>{fault.customer}</p>
           <h3>{texts.say('report-why')}</h3>
-          <p>{fault.rootCauses.join(' ')}</p>
+          <p>{fault.rootCauses.join(' · ')}</p>
         </>
       )}
     </section>
