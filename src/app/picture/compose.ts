@@ -50,7 +50,7 @@ export function compose({
   const placed = layOut(pieces, focus, size);
   const sheets = placed.map((one) => sheetShapes(one, look, touchedNodes(at)));
   const frames = placed.flatMap((one) => frameOf(one, look) ?? []);
-  const casing = casingOf(placed);
+  const casing = casingOf(placed, size.width);
   const wires = [...serviceLines(placed), ...sheets.flatMap((one) => one.wires), ...linksOf(placed, look)];
   const symbols = sheets.flatMap((one) => one.symbols);
   const screws = sheets.flatMap((one) => one.screws);
@@ -118,7 +118,7 @@ function serviceLines(placed: readonly Placed[]): Wire[] {
 const CAP_ROW = 78;
 const WALL_ROOM = 17;
 
-function casingOf(placed: readonly Placed[]): Casing | undefined {
+function casingOf(placed: readonly Placed[], width: number): Casing | undefined {
   const well = placed.find(({ sheet }) => sheet === 'well');
   const motor = placed.find(({ sheet }) => sheet === 'motor');
   if (well === undefined) return undefined;
@@ -130,7 +130,7 @@ function casingOf(placed: readonly Placed[]): Casing | undefined {
   const last = motor ?? well;
   return {
     left: Math.min(...columns) - WALL_ROOM,
-    right: Math.max(...columns) + WALL_ROOM,
+    right: Math.min(Math.max(...columns) + WALL_ROOM, width - 6),
     cap: well.on([0, CAP_ROW])[1],
     bottom: last.rect.y + last.rect.height,
   };
