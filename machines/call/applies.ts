@@ -5,18 +5,26 @@ import type { Check } from '../../src/schema/check.ts';
 
 /**
  * Does a check exist on this installation? It does when every node and part that it names is there;
- * nothing else says which box has which checks.
+ * nothing else says which box has which checks. While the box is not known for certain, a check is
+ * offered when it exists on most of what it could be; what is not there cannot be read, and is said so.
  */
 export function checksOn(system: System, checks: readonly Check[]): Check[] {
-  const choice = system.choices[0];
-  if (choice === undefined) return [];
-  const names = namesIn(choice.input.pieces);
-  return checks.filter(
-    (check) =>
-      placesOf(check).every((name) => names.has(name)) &&
-      (check.needs ?? []).every((name) => names.has(name)) &&
-      !(check.without ?? []).some((name) => names.has(name)) &&
-      !(check.notPlugApart === true && choice.box.plugApart),
+  const { choices } = system;
+  const named = choices.map((choice) => ({ weight: choice.weight, names: namesIn(choice.input.pieces) }));
+  const mayPullApart = choices.some((choice) => choice.box.plugApart);
+  return checks.filter((check) => {
+    if (check.notPlugApart === true && mayPullApart) return false;
+    const share = named.reduce((sum, one) => (isThere(check, one.names) ? sum + one.weight : sum), 0);
+    return share >= MOST;
+  });
+}
+
+const MOST = 0.5;
+
+function isThere(check: Check, names: ReadonlySet<string>): boolean {
+  return (
+    [...placesOf(check), ...(check.needs ?? [])].every((name) => names.has(name)) &&
+    !(check.without ?? []).some((name) => names.has(name))
   );
 }
 

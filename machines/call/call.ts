@@ -1,7 +1,6 @@
 import type { Catalog } from '../../src/catalog/catalog.ts';
 import { suspectsOf } from '../../src/diagnosis/belief/summary.ts';
 import type { Place } from '../../src/schema/basics.ts';
-import type { SiteEvent } from '../../src/schema/case.ts';
 import type { CaseState } from '../../src/schema/case-state.ts';
 import type { Check } from '../../src/schema/check.ts';
 import { HELD_CHECKS, PROCEDURES } from '../procedures/all.ts';
@@ -14,6 +13,7 @@ import { missingSteps } from '../worksite/steps.ts';
 import { type Work, workPlace } from '../worksite/work.ts';
 import { checksOn, isAtHand } from './applies.ts';
 import { askInstallation } from './ask-installation.ts';
+import { isRead, readingFacts } from './facts.ts';
 import { modelFor } from './models.ts';
 import { type Chosen, chooseNext, viewOf } from './next-step.ts';
 import { proofStep } from './proof.ts';
@@ -63,31 +63,25 @@ function open(catalog: Catalog, state: CaseState): OpenCall {
   const checks = checksOn(model.system, Object.values(catalog.checks));
   const ids = new Set(checks.map((check) => check.id));
   const readings = readingsOf(model, checks, state);
-  const site = foldSite([...state.siteEvents.map((one) => one.said), ...insulationFacts(readings)]);
-  const place = workPlace(catalog, model.system.choices[0]?.box, state.installation);
+  const said = state.siteEvents.map((one) => one.said);
+  const { events, breakerTripped, ...flags } = readingFacts(checks, readings);
+  const isBackOn = said.some(({ type }) => type === 'reset-breaker');
+  const site = foldSite([...said, ...events]);
+  const boxes = model.system.choices.map((choice) => choice.box);
   return {
     catalog,
     state,
     checks,
     readings,
     visit: foldVisit(state.visitEvents, site),
-    work: {
-      ...place,
+    work: { ...workPlace(catalog, boxes, state.installation), ...flags,
+      breakerTripped: breakerTripped && !isBackOn,
       site,
       who: state.person,
-      windingOhmsRead: readings.outcomeOf('ohms-yellow-black') !== undefined,
-      overloadRead: readings.outcomeOf('ohms-main-overload') !== undefined,
     },
     applies: (check) => ids.has(check),
     minutesOf: (step) => catalog.siteSteps[step]?.minutes ?? 0,
   };
-}
-
-/** What the insulation readings say to the interlock: nothing is reset on a bad or unread insulation. */
-function insulationFacts({ outcomeOf }: Readings): SiteEvent[] {
-  const outcome = outcomeOf('insulation-system') ?? outcomeOf('insulation-two-wire');
-  if (outcome === 'as-expected') return [{ type: 'insulation-good' }];
-  return outcome === 'low' ? [{ type: 'insulation-bad' }] : [];
 }
 
 function nextOf(call: OpenCall): { next: NextStep; decision?: Chosen['decision'] } {
@@ -112,6 +106,7 @@ function choose(call: OpenCall): Chosen {
     everything: () => candidatesOf(proposalInput(call, new Set()), true),
     ifQualified: () =>
       candidatesOf(proposalInput({ ...call, work: { ...call.work, who: 'qualified' } }, new Set()), true),
+    isDeadNow: call.work.site.supply === 'locked',
     procedure: lastProcedure(call),
     asked: askedFor(call),
     checks: call.checks,
@@ -138,11 +133,13 @@ function proposalInput(call: OpenCall, passed: ReadonlySet<string>): ProposalInp
   const answers = { outcomeOf: readings.outcomeOf, applies: call.applies };
   return {
     knowledge: catalog,
+    here: call.checks,
     possible,
     proposed: proposals(PROCEDURES, passingOver(answers, blocked)),
     held: HELD_CHECKS,
     isDeadNow: work.site.supply === 'locked',
     isAnswered: (check) => readings.outcomeOf(check) !== undefined,
+    isRead: (check) => isRead(readings.outcomeOf(check)),
     outcomeOf: readings.outcomeOf,
     stepsTo,
   };

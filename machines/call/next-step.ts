@@ -24,6 +24,8 @@ export interface Choosing {
   everything(): readonly Candidate[];
   /** The same for a qualified person: what would go on if one were there. */
   ifQualified(): readonly Candidate[];
+  /** The supply is locked: going live means closing up and coming back. */
+  readonly isDeadNow: boolean;
   /** Procedure that asked the last reading. */
   readonly procedure: string | undefined;
   /** Check that the person would rather take now; the interlock still leads the way to it. */
@@ -114,7 +116,7 @@ function bestStep(
   const isLive = (one: RankedProposal): boolean => checks[one.checks[0] ?? '']?.site.supply === 'live';
   const best = deadFirst(useful, stay(useful, choosing.procedure, figure(judgements, 'stay-factor')), {
     isLive,
-    share: figure(judgements, 'dead-preference'),
+    share: figure(judgements, choosing.isDeadNow ? 'dead-round-preference' : 'dead-preference'),
   });
   return best === undefined ? undefined : asStep(choosing, { candidates, best, others: useful });
 }

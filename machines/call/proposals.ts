@@ -15,7 +15,9 @@ export interface Candidate {
 
 export interface ProposalInput {
   readonly knowledge: Knowledge;
-  /** Checks that exist here and can be done with the kit at hand. */
+  /** Checks that exist on this installation. */
+  readonly here: readonly Check[];
+  /** Those that can be done with the kit at hand, by somebody present. */
   readonly possible: readonly Check[];
   /** What each procedure proposes now, by procedure. */
   readonly proposed: readonly { readonly procedure: string; readonly check: string }[];
@@ -24,6 +26,8 @@ export interface ProposalInput {
   /** The supply is locked: dead readings that need no further step are at hand. */
   readonly isDeadNow: boolean;
   isAnswered(check: string): boolean;
+  /** Answered with a reading, not with "could not take it". */
+  isRead(check: string): boolean;
   outcomeOf(check: string): string | undefined;
   /** Missing steps in the safe order, or nothing where nobody present may do it. */
   stepsTo(check: Check): readonly SiteStepView[] | undefined;
@@ -75,12 +79,17 @@ function candidate(input: ProposalInput, wanted: Check, procedure: string | unde
   ];
 }
 
-/** The check itself, or the first of those that must stand before it: an ohm reading before any stall test. */
+/**
+ * The check itself, or the first of those that must stand before it: an ohm reading before any stall
+ * test. Where one of them could not be taken the check is no candidate.
+ */
 function firstDue(input: ProposalInput, check: Check, passed: Set<string>): Check | undefined {
   if (passed.has(check.id)) return undefined;
   passed.add(check.id);
-  const before = forerunners(input, check).find((one) => !input.isAnswered(one.id));
-  return before === undefined ? check : firstDue(input, before, passed);
+  const before = forerunners(input, check).filter((one) => !input.isRead(one.id));
+  if (before.some((one) => input.isAnswered(one.id) || !input.possible.includes(one))) return undefined;
+  const [first] = before;
+  return first === undefined ? check : firstDue(input, first, passed);
 }
 
 /** Checks of this installation that must stand before another, by id or by set. */
@@ -90,7 +99,7 @@ function forerunners(input: ProposalInput, check: Check): Check[] {
     const outcome = input.outcomeOf(one.seen.check);
     return outcome !== undefined && one.seen.answers.includes(outcome) ? one.checks : [];
   });
-  return names.flatMap((name) => input.possible.filter((one) => one.id === name || one.set === name));
+  return names.flatMap((name) => input.here.filter((one) => one.id === name || one.set === name));
 }
 
 function membersOf(input: ProposalInput, check: Check): Check[] {

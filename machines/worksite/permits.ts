@@ -68,6 +68,11 @@ export const RULES = [
     holds: (check, { site }) => check.site.supply !== 'live' || site.supply === 'live',
   },
   {
+    name: 'tripped-stays-off',
+    sentence: 'A breaker found tripped stays off until its one reset, after good ohms and insulation.',
+    holds: (check, work) => !(isCalling(check) && work.breakerTripped === true),
+  },
+  {
     name: 'locked-out',
     sentence: 'Ohms, capacitance, insulation and every hand inside wait for the lock and the tag.',
     holds: (check, work) =>
@@ -159,6 +164,9 @@ export function permits(
   const broken = rules.find((rule) => !rule.holds(check, work));
   return broken === undefined ? { permitted: true } : { permitted: false, rule: broken.name };
 }
+
+/** The reading needs the pump circuit alive. */
+const isCalling = ({ site }: Check): boolean => site.supply === 'live' && site.calling === true;
 
 function isOpenThere(check: Check, work: Work): boolean {
   const touched = touchedPlaces(check, work);

@@ -53,7 +53,10 @@ export function owedBeforeClosing(site: SiteFacts): SiteStepId[] {
 /** The site as it stands after each step said, and the steps so far. */
 class Path {
   readonly steps: SiteStepView[] = [];
-  blocked: { readonly step: SiteStepId; readonly who: Person } | undefined;
+  blocked:
+    | { readonly step: SiteStepId; readonly who: Person }
+    | { readonly rule: RuleName }
+    | undefined;
 
   constructor(
     public work: Work,
@@ -70,8 +73,11 @@ class Path {
     const where = place ?? this.work.leadsAt;
     const who = whoFor(rule, site);
     if (!somebodyMay(this.work, who)) this.blocked ??= { step: id, who };
+    if (id === 'reset-breaker' && !rule.may(this.work, where)) this.blocked ??= { rule: 'tripped-stays-off' };
     this.steps.push(this.view(id, place, who));
-    this.work = { ...this.work, site: { ...site, ...rule.makes(site, where) } };
+    const breakerTripped = id === 'reset-breaker' ? false : this.work.breakerTripped;
+    const made = { ...this.work, site: { ...site, ...rule.makes(site, where) } };
+    this.work = breakerTripped === undefined ? made : { ...made, breakerTripped };
   }
 
   private view(id: SiteStepId, place: Place | undefined, who: Person): SiteStepView {
@@ -191,15 +197,19 @@ function openLive(path: Path, touched: readonly Place[]): void {
 /** Back to power: what was lifted is landed dead, covers go on, people step back, then the lock comes off. */
 function restore(path: Path, keepOpen: readonly Place[]): void {
   if (!isLanded(path)) landAll(path);
-  if (path.site.supply === 'live') {
+  if (path.site.supply === 'live' && !waitsForReset(path)) {
     closeAllBut(path, keepOpen);
     return;
   }
   closeAllBut(path, []);
   clear(path);
+  if (path.site.supply === 'live') path.do('switch-off');
   if (path.site.supply === 'locked') path.do('unlock');
-  path.do('energise');
+  path.do(waitsForReset(path) ? 'reset-breaker' : 'energise');
 }
+
+/** A breaker found tripped comes back by its one reset; the step refuses itself where that is not allowed. */
+const waitsForReset = ({ work }: Path): boolean => work.breakerTripped === true;
 
 function closeAllBut(path: Path, keepOpen: readonly Place[]): void {
   const toClose = PLACES.filter((place) => path.site.places[place] !== 'closed' && !keepOpen.includes(place));

@@ -34,21 +34,30 @@ export interface Work extends WorkPlace {
   /** Readings that must stand before a button is pressed or a breaker reset. */
   readonly windingOhmsRead?: boolean;
   readonly overloadRead?: boolean;
+  /** The breaker was found tripped: power comes back by its one reset and no other way. */
+  readonly breakerTripped?: boolean;
 }
 
-/** The interlock's view of an installation; a box that is not known holds a capacitor. */
+/**
+ * The interlock's view of an installation. While the box is not known for certain the dangerous value
+ * counts: one box that could hold a capacitor is enough, and leads cost no time only where every
+ * box that it could be isolates them by its lid.
+ */
 export function workPlace(
   catalog: Pick<Catalog, 'hazards' | 'netlists'>,
-  box: Box | undefined,
+  boxes: readonly Box[],
   installation: Installation,
 ): WorkPlace {
+  const all = (holds: (box: Box) => boolean): boolean => boxes.length > 0 && boxes.every(holds);
   return {
-    holdsCapacitor: box?.holdsCapacitor ?? true,
-    plugApart: box?.plugApart ?? false,
-    leadsAt: box?.family === 'no-box' ? 'switch' : 'box',
+    holdsCapacitor: !all((box) => !box.holdsCapacitor),
+    plugApart: all((box) => box.plugApart),
+    leadsAt: all((box) => box.family === 'no-box') ? 'switch' : 'box',
     secondSource: installation.secondSource ?? true,
     partEnds: endsOfParts(
-      Object.values(catalog.netlists).filter(({ id }) => box === undefined || box.pieces.includes(id)),
+      Object.values(catalog.netlists).filter(
+        ({ id }) => boxes.length === 0 || boxes.some((box) => box.pieces.includes(id)),
+      ),
     ),
     interlocks: Object.fromEntries(
       Object.values(catalog.hazards).map(({ id, interlock }) => [id, interlock]),

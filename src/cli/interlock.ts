@@ -145,7 +145,7 @@ function kindsOfBox(catalog: Catalog): Box[][] {
 }
 
 function waysWith(catalog: Catalog, words: Words, boxes: readonly Box[]): string[] {
-  const work: Work = { ...workPlace(catalog, boxes[0], {}), site: foldSite([]), who: 'qualified' };
+  const work: Work = { ...workPlace(catalog, boxes, {}), site: foldSite([]), who: 'qualified' };
   const minutesOf = (step: string) => catalog.siteSteps[step]?.minutes ?? 0;
   const groups = new Map<string, string[]>();
   for (const check of checksWith(catalog, boxes)) {

@@ -62,6 +62,18 @@ export const prediction = z.union([
 ]);
 export type Prediction = z.infer<typeof prediction>;
 
+/** Facts that the interlock takes from readings; the first four are events of the worksite machine. */
+export const siteFact = z.enum([
+  'insulation-good',
+  'insulation-bad',
+  'no-reset-made',
+  'reset-used',
+  'winding-ohms-read',
+  'overload-read',
+  'breaker-tripped',
+]);
+export type SiteFact = z.infer<typeof siteFact>;
+
 /**
  * One question to the installation: what is asked, where, with what, in which state of the site,
  * and what the plant must be asked to predict it.
@@ -118,6 +130,11 @@ export const check = z.strictObject({
       ]),
     )
     .optional(),
+  /**
+   * What the reading tells the interlock: a fact of the work site, or that something has been read.
+   * Without `outcomes` any reading that was really taken counts.
+   */
+  says: z.array(z.strictObject({ fact: siteFact, outcomes: z.array(id).min(1).optional() })).optional(),
   /** Not possible with a lid that pulls apart. */
   notPlugApart: z.literal(true).optional(),
   /** Only with a low-ohm meter. */

@@ -57,6 +57,8 @@ export const hardRule = z.strictObject({
   when: z.union([z.strictObject({ pull: z.literal(true) }), z.strictObject({ faults: z.array(id).min(1) })]),
   /** One reading of each group must stand; a group lists checks that serve as well as each other. */
   needs: z.array(z.array(id).min(1)).min(1),
+  /** Only these outcomes of the reading count. */
+  outcomes: z.array(id).min(1).optional(),
   /** Only a reading that raised the odds of the verdict counts. */
   mustRaiseOdds: z.literal(true).optional(),
   /** Not asked where the buried run is nothing: the box end is then the well-head end. */

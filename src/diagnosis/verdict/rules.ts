@@ -44,6 +44,7 @@ function concerns(rule: HardRule, subject: RuleSubject): boolean {
 function counts(rule: HardRule, subject: RuleSubject, check: string): boolean {
   const line = subject.evidence.find((one) => one.check === check);
   if (line === undefined || line.outcome === 'not-taken' || line.outcome === 'unstable') return false;
+  if (rule.outcomes !== undefined && !rule.outcomes.includes(line.outcome)) return false;
   return rule.mustRaiseOdds === true ? line.weight > 0 : true;
 }
 

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { CHECK_INVARIANTS } from '../../../machines/worksite/invariants.ts';
 import { touchedPlaces } from '../../../machines/worksite/needs.ts';
 import { permits, RULES, type RuleName } from '../../../machines/worksite/permits.ts';
+import { missingSteps } from '../../../machines/worksite/steps.ts';
 import type { Interlock, Work } from '../../../machines/worksite/work.ts';
 import type { Check } from '../../../src/schema/check.ts';
 import {
@@ -136,7 +137,7 @@ describe('with a rule left out it is caught', () => {
 });
 
 /** For each rule a check that it alone refuses, somewhere. */
-const REFUSED_ALONE: Readonly<Record<Exclude<RuleName, 'locked-out'>, string>> = {
+const REFUSED_ALONE: Readonly<Record<Exclude<RuleName, 'locked-out' | 'tripped-stays-off'>, string>> = {
   working: 'look-at-the-gauge',
   'hazards-known': 'unknown-hazard',
   person: 'dead-head',
@@ -159,6 +160,36 @@ const REFUSED_ALONE: Readonly<Record<Exclude<RuleName, 'locked-out'>, string>> =
   'confined-qualified': 'pit',
 };
 
+describe('a breaker found tripped', () => {
+  const check = REAL_CHECKS.find(({ id }) => id === 'volts-switch-load-pair');
+  const installation = INSTALLATIONS[0];
+  if (check === undefined || installation === undefined) throw new Error('tests: no live reading');
+  const live = core.find(
+    (site) => permits(check, { ...installation, interlocks: REAL_INTERLOCKS, site, who: 'qualified' }).permitted,
+  );
+  if (live === undefined) throw new Error('tests: no state permits a live reading');
+  const work: Work = { ...installation, interlocks: REAL_INTERLOCKS, site: live, who: 'qualified' };
+
+  test('keeps the pump circuit off, where the same reading is permitted with a breaker found on', () => {
+    const tripped = { ...work, breakerTripped: true, site: { ...live, reset: 'unknown' as const } };
+    expect(permits(check, tripped)).toEqual({ permitted: false, rule: 'tripped-stays-off' });
+    expect(permits(check, { ...tripped, breakerTripped: false }).permitted).toBe(true);
+  });
+
+  test('comes back by its one reset, and only after good insulation and read windings', () => {
+    const site = { ...live, supply: 'off' as const, reset: 'unused' as const, insulation: 'good' as const };
+    const way = missingSteps(check, { ...work, site, breakerTripped: true, windingOhmsRead: true }, () => 1);
+    expect(way.possible && way.steps.map(({ step }) => step)).toContain('reset-breaker');
+    for (const bad of [{ insulation: 'untested' }, { insulation: 'bad' }, { reset: 'used', supply: 'off' }] as const) {
+      const tripped = { ...work, site: { ...site, ...bad }, breakerTripped: true, windingOhmsRead: true };
+      const other = missingSteps(check, tripped, () => 1);
+      expect(other.possible && other.steps.map(({ step }) => step)).toBe(false);
+    }
+    const unread = missingSteps(check, { ...work, site, breakerTripped: true }, () => 1);
+    expect(unread.possible).toBe(false);
+  });
+});
+
 describe('each rule refuses something that no other refuses', () => {
   test.each(Object.entries(REFUSED_ALONE))('%s', (name, id) => {
     const refuses = ({ check, work }: Asked) =>
@@ -168,7 +199,7 @@ describe('each rule refuses something that no other refuses', () => {
 
   /** Proof of dead stands only under a lock: the rule of the lock is said for the reader. */
   test('but for locked-out, which proof of dead implies', () => {
-    expect(RULES.map(({ name }) => name).filter((name) => !(name in REFUSED_ALONE))).toEqual(['locked-out']);
+    expect(RULES.map(({ name }) => name).filter((name) => name !== 'tripped-stays-off' && !(name in REFUSED_ALONE))).toEqual(['locked-out']);
   });
 });
 
