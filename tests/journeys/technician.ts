@@ -77,10 +77,12 @@ async function takeStep(
 
 /** Name of the screen, once the engine has answered. */
 export async function screenNow(page: Page): Promise<string> {
-  await page.waitForSelector(
-    '.case[aria-busy="false"] .frame:not([data-screen="waiting"]):not([data-screen="judging"])',
-  );
-  return (await page.locator('.frame').getAttribute('data-screen')) ?? '';
+  const settled = await page.waitForFunction(() => {
+    const frame = document.querySelector('.case[aria-busy="false"] .frame');
+    const name = frame?.getAttribute('data-screen') ?? 'waiting';
+    return name === 'waiting' || name === 'judging' ? undefined : name;
+  });
+  return (await settled.jsonValue()) ?? '';
 }
 
 async function leaves(page: Page, screen: string): Promise<void> {
