@@ -14,10 +14,34 @@ export interface ScaleView {
   readonly hasHigh: boolean;
   /** True when the scale does not begin at zero. */
   readonly cut: boolean;
+  /** The window leaves no room for words on its left. */
+  readonly beginsLeft: boolean;
   /** Amount at the left and at the right end, SI. */
   readonly start: number;
   readonly end: number;
 }
+
+/** Scales of windows with one end: from or up to a little past the middle. */
+const OPEN_ABOVE = {
+  from: 42,
+  to: 100,
+  hasLow: true,
+  hasHigh: false,
+  cut: false,
+  beginsLeft: false,
+  start: 0,
+} as const;
+const OPEN_BELOW = {
+  from: 0,
+  to: 58,
+  hasLow: false,
+  hasHigh: true,
+  cut: false,
+  beginsLeft: true,
+  start: 0,
+} as const;
+/** A window that begins left of this percentage has its title above. */
+const TITLE_ROOM = 38;
 
 /** A window narrower than this share of its upper end would be a hair on a scale from zero. */
 const NARROWEST_SHARE = 0.08;
@@ -31,10 +55,9 @@ export function scaleOf(window: ExpectedWindow): ScaleView | undefined {
   const { high } = window;
   if (high === undefined) {
     if (low === undefined) return undefined;
-    return { from: 42, to: 100, hasLow: true, hasHigh: false, cut: false, start: 0, end: low / 0.42 };
+    return { ...OPEN_ABOVE, end: low / (OPEN_ABOVE.from / 100) };
   }
-  if (low === undefined)
-    return { from: 0, to: 58, hasLow: false, hasHigh: true, cut: false, start: 0, end: high / 0.58 };
+  if (low === undefined) return { ...OPEN_BELOW, end: high / (OPEN_BELOW.to / 100) };
   return boundedScale(low, high);
 }
 
@@ -44,7 +67,8 @@ function boundedScale(low: number, high: number): ScaleView {
   const start = cut ? low - 4 * width : 0;
   const end = cut ? high + 2.5 * width : high * (1 + ROOM);
   const at = (amount: number): number => (100 * (amount - start)) / (end - start || 1);
-  return { from: at(low), to: at(high), hasLow: true, hasHigh: true, cut, start, end };
+  const beginsLeft = at(low) < TITLE_ROOM;
+  return { from: at(low), to: at(high), hasLow: true, hasHigh: true, cut, beginsLeft, start, end };
 }
 
 /** A tick of the scale; every fifth is long. */

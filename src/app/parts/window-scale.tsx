@@ -61,9 +61,14 @@ function RangeScale({ window, words }: WindowScaleProps) {
   const chain = chainOf(window, scale);
   return (
     <section className="window-scale" aria-label={words.sentence}>
-      <div className="window-head" aria-hidden="true">
+      {scale.beginsLeft && (
+        <span className="window-title-above" aria-hidden="true">
+          {words.title}
+        </span>
+      )}
+      <div className="window-head" data-begins-left={scale.beginsLeft} aria-hidden="true">
         <ScaleDrawing scale={scale} />
-        <span className="window-title">{words.title}</span>
+        {!scale.beginsLeft && <span className="window-title">{words.title}</span>}
         {scale.hasLow && (
           <span className="window-end window-end-low" style={{ left: `${scale.from}%` }}>
             {scale.hasHigh ? ends.low : `${words.over} ${ends.low}`}

@@ -75,7 +75,7 @@ function terminalNames({ placed, screws, touched, frames, width }: Named): Wish[
 
 /** Inside its frame, or under it beside its wire. */
 function roomRound({ x, y, width, height }: Rect): Rect {
-  return { x: x + 6, y: y + 4, width: width - 12, height: height + 26 };
+  return { x: x + 8, y: y + 4, width: width - 16, height: height + 26 };
 }
 
 function roundScrew([x, y]: Point): Spot[] {
