@@ -19,6 +19,7 @@ import { type Chosen, chooseNext, viewOf } from './next-step.ts';
 import { proofStep } from './proof.ts';
 import { candidatesOf, type ProposalInput } from './proposals.ts';
 import { type Readings, readingsOf } from './readings.ts';
+import { repairStep } from './repair.ts';
 import type { CallView, NextStep } from './types.ts';
 
 /**
@@ -74,7 +75,9 @@ function open(catalog: Catalog, state: CaseState): OpenCall {
     checks,
     readings,
     visit: foldVisit(state.visitEvents, site),
-    work: { ...workPlace(catalog, boxes, state.installation), ...flags,
+    work: {
+      ...workPlace(catalog, boxes, state.installation),
+      ...flags,
       breakerTripped: breakerTripped && !isBackOn,
       site,
       who: state.person,
@@ -94,7 +97,8 @@ function nextOf(call: OpenCall): { next: NextStep; decision?: Chosen['decision']
   if (opening !== undefined) return { next: opening };
   const chosen = choose(call);
   if (chosen.next.kind !== 'verdict') return chosen;
-  return { ...chosen, next: proofStep(call, chosen.next.verdict) ?? chosen.next };
+  const { verdict } = chosen.next;
+  return { ...chosen, next: repairStep(call, verdict) ?? proofStep(call, verdict) ?? chosen.next };
 }
 
 function choose(call: OpenCall): Chosen {
@@ -177,6 +181,7 @@ function placeOf(catalog: Catalog, next: NextStep): Place | undefined {
   if (next.kind === 'site-steps')
     return next.steps[0]?.place ?? catalog.checks[next.towards[0] ?? '']?.site.place;
   if (next.kind === 'check') return catalog.checks[next.checks[0]?.check ?? '']?.site.place;
+  if (next.kind === 'repair') return next.steps[0]?.place ?? catalog.actions[next.verdict.action]?.place;
   if (next.kind === 'proof') return catalog.checks[next.check?.check ?? '']?.site.place;
   return undefined;
 }

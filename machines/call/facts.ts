@@ -1,5 +1,5 @@
-import type { Check, SiteFact } from '../../src/schema/check.ts';
 import type { SiteEvent } from '../../src/schema/case.ts';
+import type { Check, SiteFact } from '../../src/schema/check.ts';
 import type { Readings } from './readings.ts';
 
 /**

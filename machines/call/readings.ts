@@ -24,7 +24,14 @@ export function readingsOf(model: BeliefModel, checks: readonly Check[], state: 
   const { knowledge } = model;
   const answers = state.answers
     .filter((one) => knowledge.checks[one.check] !== undefined)
-    .map(({ check, reading, by }): Given => ({ check, reading, by }));
+    .map(
+      ({ check, reading, by, corrects }): Given => ({
+        check,
+        reading,
+        by,
+        confirmed: corrects.length > 0,
+      }),
+    );
   const windows = windowsFor(model, checks, hasRun(knowledge.checks, answers));
   const noneShare = figure(knowledge.judgements, 'none-share');
   const judged = new Map<string, JudgedReading>();

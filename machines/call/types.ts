@@ -69,6 +69,14 @@ export type NextStep =
     }
   | { readonly kind: 'ask-installation'; readonly field: string; readonly options: readonly string[] }
   | { readonly kind: 'verdict'; readonly verdict: Verdict }
+  /** The repair is begun: make the site safe for it, then show its steps. */
+  | {
+      readonly kind: 'repair';
+      readonly steps: readonly SiteStepView[];
+      readonly verdict: Verdict;
+      /** Who must do it, where nobody present may. */
+      readonly refer: Person | undefined;
+    }
   /** Take the installation into service again, then take the proof readings one by one. */
   | {
       readonly kind: 'proof';

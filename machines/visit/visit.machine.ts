@@ -59,7 +59,11 @@ export const visitMachine = setup({
       states: {
         finding: {
           initial: 'arrive',
-          on: { 'verdict-reached': 'acting.explain', repaired: 'acting.prove' },
+          on: {
+            'verdict-reached': 'acting.explain',
+            'consent-given': 'acting.repair',
+            repaired: 'acting.prove',
+          },
           states: {
             arrive: {
               on: {

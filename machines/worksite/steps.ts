@@ -53,10 +53,7 @@ export function owedBeforeClosing(site: SiteFacts): SiteStepId[] {
 /** The site as it stands after each step said, and the steps so far. */
 class Path {
   readonly steps: SiteStepView[] = [];
-  blocked:
-    | { readonly step: SiteStepId; readonly who: Person }
-    | { readonly rule: RuleName }
-    | undefined;
+  blocked: { readonly step: SiteStepId; readonly who: Person } | { readonly rule: RuleName } | undefined;
 
   constructor(
     public work: Work,

@@ -18,6 +18,8 @@ export interface SystemChoice {
   readonly box: Box;
   readonly input: PlantInput;
   readonly spreads: Spreads;
+  /** Runs whose length nobody knows: their windows span what is met. */
+  readonly unknownRuns: readonly ('buried' | 'drop')[];
 }
 
 export interface AssumedField {
@@ -43,6 +45,7 @@ export function resolveSystem(knowledge: Knowledge, known: Installation): System
       box,
       input: plantInput(knowledge, known, { box, motor }),
       spreads: spreadsFor(knowledge, known),
+      unknownRuns: (['buried', 'drop'] as const).filter((run) => known[run]?.length === undefined),
     })),
     assumed: assumedFields(knowledge, known, kept),
   };
@@ -144,7 +147,7 @@ const usualConductor = (knowledge: Knowledge): string =>
 
 function spreadsFor(knowledge: Knowledge, known: Installation): Spreads {
   const spreads = figures(knowledge.judgements, 'spreads') as Spreads;
-  return known.drop?.length === undefined
+  return known.drop?.length === undefined || known.buried?.length === undefined
     ? { ...spreads, dropLength: figureOf(knowledge.judgements, 'spreads-unknown', 'dropLength') }
     : spreads;
 }

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { boxFamily, frequency, from, id, node, person, rangeOf, words } from './basics.ts';
+import { boxFamily, frequency, from, id, node, person, place, rangeOf, words } from './basics.ts';
 
 /**
  * One edit of a sound installation. `severity` stands for a value drawn from the fault's own span.
@@ -100,6 +100,8 @@ export const action = z.strictObject({
   minutes: z.strictObject({ low: z.number().nonnegative(), high: z.number().nonnegative() }),
   parts: z.array(id),
   pull: z.boolean(),
+  /** Where the hands go: locked out and proved dead there before the work is shown. Absent: no hand inside. */
+  place: place.optional(),
   /** Checks that prove the repair, in order. */
   proof: z.array(id),
   from,

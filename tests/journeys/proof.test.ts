@@ -18,9 +18,11 @@ test('after the repair every proof reading is taken as left, the call is closed,
   const site = siteOf(catalog(), truth);
   await startCall(page, served.address, { truth, site });
   await walkToVerdict({ page, site });
+  await press(page, 'Make it safe and repair');
+  await walkTo({ page, site }, 'repair');
   await press(page, 'Repaired: prove it');
   await page.waitForFunction(
-    () => !document.querySelector('.frame')?.getAttribute('data-screen')?.startsWith('verdict'),
+    () => !document.querySelector('.frame')?.getAttribute('data-screen')?.startsWith('repair'),
   );
 
   const repaired = siteOf(catalog(), { ...truth, fault: 'nothing-wrong', variant: 'none' });

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { horsepower } from '../../src/app/hooks/horsepower.ts';
 import { catalog } from './content.ts';
-import { give, named, press, screenNow } from './technician.ts';
+import { give, leaves, named, press, screenNow } from './technician.ts';
 import type { Site, Truth } from './truth.ts';
 
 interface Call {
@@ -28,6 +28,7 @@ export async function startCall(page: Page, address: string, call: Call): Promis
   await call.look?.('known');
   await fillIn(page, call.truth);
   await press(page, 'Go on');
+  await leaves(page, 'known');
 }
 
 /** The title block, line by line, as far as the truth has it. */

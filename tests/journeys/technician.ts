@@ -85,7 +85,8 @@ export async function screenNow(page: Page): Promise<string> {
   return (await settled.jsonValue()) ?? '';
 }
 
-async function leaves(page: Page, screen: string): Promise<void> {
+/** Waits until another screen has taken the place of this one. */
+export async function leaves(page: Page, screen: string): Promise<void> {
   await page.waitForFunction(
     (name) => document.querySelector('.frame')?.getAttribute('data-screen') !== name,
     screen,

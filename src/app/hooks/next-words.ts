@@ -25,6 +25,8 @@ export function nextWords(texts: Texts, view: CallView): { what: string; why: st
       return { what: say('next-ask'), why: '' };
     case 'verdict':
       return { what: say('next-verdict'), why: '' };
+    case 'repair':
+      return { what: texts.action(next.verdict.action).name, why: '' };
     case 'proof':
       return { what: say('proof-title'), why: '' };
     case 'closed':

@@ -3,8 +3,14 @@ import { useServices } from '../hooks/services.tsx';
 import { Section } from '../parts/section.tsx';
 import { useTexts } from '../words/use-texts.tsx';
 
-/** The repair: its steps, parts, minutes and caution. */
-export function RepairSection({ verdict }: { verdict: Verdict }) {
+interface RepairProps {
+  readonly verdict: Verdict;
+  /** The site is safe for the hands: the steps of the work may be shown. */
+  readonly work: boolean;
+}
+
+/** The repair: parts, minutes and caution, and its steps once the site is safe for them. */
+export function RepairSection({ verdict, work }: RepairProps) {
   const texts = useTexts();
   const { catalog } = useServices();
   const { say } = texts;
@@ -18,11 +24,15 @@ export function RepairSection({ verdict }: { verdict: Verdict }) {
       title={`${say('repair')}: ${words.name}`}
       {...(minutes === undefined ? {} : { beside: minutes })}
     >
-      <ol>
-        {words.steps.map((step) => (
-          <li key={step}>{step}</li>
-        ))}
-      </ol>
+      {work ? (
+        <ol>
+          {words.steps.map((step) => (
+            <li key={step}>{step}</li>
+          ))}
+        </ol>
+      ) : (
+        <p>{say('repair-after-safe')}</p>
+      )}
       <p>
         <strong>{say('parts')}:</strong>{' '}
         {parts.length === 0 ? say('parts-none') : parts.map((part) => texts.name('parts', part)).join(', ')}

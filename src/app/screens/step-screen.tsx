@@ -9,6 +9,7 @@ import { ClosedScreen } from './closed-screen.tsx';
 import { Frame } from './frame.tsx';
 import { NotThisToolScreen } from './not-this-tool-screen.tsx';
 import { ProofScreen } from './proof-screen.tsx';
+import { RepairScreen } from './repair-screen.tsx';
 import { SiteStepsScreen } from './site-steps-screen.tsx';
 import { SiteStrip } from './site-strip.tsx';
 import { StoppedScreen } from './stopped-screen.tsx';
@@ -45,6 +46,8 @@ export function StepScreen({ open, to }: { open: OpenCase; to: To }) {
     case 'verdict':
       if (open.view.visit === 'closed') return <ClosedScreen open={open} verdict={step.verdict} owed={[]} />;
       return <VerdictScreen open={open} verdict={step.verdict} />;
+    case 'repair':
+      return <RepairScreen open={open} repair={step} />;
     case 'proof':
       return <ProofScreen open={open} proof={step} />;
     case 'closed':

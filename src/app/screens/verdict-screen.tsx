@@ -28,7 +28,9 @@ export function VerdictScreen({ open, verdict }: { open: OpenCase; verdict: Verd
       first="work"
       work={
         <>
-          {fault !== undefined && fault.technician !== '' && <p>{fault.technician}</p>}
+          {verdict.kind === 'named' && fault !== undefined && fault.technician !== '' && (
+            <p>{fault.technician}</p>
+          )}
           {verdict.kind === 'group' && open.view !== undefined && (
             <SuspectList view={open.view} only={verdict.faults} />
           )}
@@ -48,7 +50,7 @@ export function VerdictScreen({ open, verdict }: { open: OpenCase; verdict: Verd
       }
       answer={
         <>
-          {isRepair && <RepairSection verdict={verdict} />}
+          {isRepair && <RepairSection verdict={verdict} work={false} />}
           {isRepair && <ProofList verdict={verdict} done={[]} site={open.view?.site} />}
           <StepMenu open={open} />
         </>
@@ -70,8 +72,8 @@ function VerdictKeys({ open, verdict }: { open: OpenCase; verdict: Verdict }) {
           {say('take-again')}
         </Key>
       ) : verdict.kind === 'named' || verdict.kind === 'group' ? (
-        <Key main onPress={() => void open.say({ kind: 'visit', type: 'repaired' })}>
-          {say('repaired')}
+        <Key main onPress={() => void open.say({ kind: 'visit', type: 'consent-given' })}>
+          {say('begin-repair')}
         </Key>
       ) : (
         <Key main onPress={() => void open.say({ kind: 'visit', type: 'closed' })}>

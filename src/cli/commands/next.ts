@@ -62,6 +62,13 @@ function nextData(describe: Describe, step: NextStep, view: CallView) {
       };
     case 'verdict':
       return { kind: step.kind, verdict: verdictData(describe, step.verdict) };
+    case 'repair':
+      return {
+        kind: step.kind,
+        missingSiteSteps: step.steps.map((one) => stepData(describe, one)),
+        refer: step.refer,
+        verdict: verdictData(describe, step.verdict),
+      };
     case 'proof':
       return {
         kind: step.kind,

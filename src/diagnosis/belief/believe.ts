@@ -37,6 +37,8 @@ export interface Given {
   readonly check: string;
   readonly reading: Reading;
   readonly by: Person;
+  /** Taken again and said again: it is no slip, whatever belief makes of it. */
+  readonly confirmed?: boolean;
 }
 
 export function believe(
@@ -72,7 +74,7 @@ export function learn(belief: Belief, given: Given): Belief {
     before: belief.weights,
     after: weights,
     logEvidence: Math.log(total),
-    surprising: isSurprising(belief, results, limit),
+    surprising: given.confirmed !== true && isSurprising(belief, results, limit),
   };
   return {
     model,
@@ -136,10 +138,16 @@ function answerLikelihood(
   return (1 - model.misreading) * told + model.misreading / 2;
 }
 
+/** No fault that still matters has a piece within reach of the reading. */
 function isSurprising(belief: Belief, results: readonly (PieceResult | undefined)[], limit: number): boolean {
-  const live = figure(belief.model.knowledge.judgements, 'live-weight');
-  return !belief.weights.some(
-    (weight, index) => weight > live && (results[index] === undefined || results[index].distance <= limit),
+  const { model, weights } = belief;
+  const least = figure(model.knowledge.judgements, 'live-weight');
+  const live = new Map<string, number>();
+  const faultOf = (index: number): string => model.hypotheses[model.owner[index]!]!.fault.id;
+  weights.forEach((weight, index) => live.set(faultOf(index), (live.get(faultOf(index)) ?? 0) + weight));
+  return !results.some(
+    (result, index) =>
+      (live.get(faultOf(index)) ?? 0) > least && (result === undefined || result.distance <= limit),
   );
 }
 

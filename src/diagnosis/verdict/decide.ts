@@ -129,7 +129,7 @@ function honestEnding(
   at: { past: boolean; pull: boolean; owed: readonly Owed[] },
 ): Verdict {
   const owed = [...new Set(at.owed.map((one) => one.rule))];
-  if (at.past && !at.pull) return { ...verdict, owed };
+  if (at.past && !at.pull) return { ...verdict, kind: owed.length > 0 ? 'group' : verdict.kind, owed };
   if (at.past) return { ...verdict, kind: 'group', verdictClass: 'pull-likely', owed };
   return { ...verdict, kind: verdict.probability >= 0.5 && !at.pull ? 'group' : 'watch', owed };
 }

@@ -37,7 +37,7 @@ export function expectedWindows(asked: Asked, checks: readonly Check[]): Record<
 
 function draft(asked: Asked, check: Check, choice: SystemChoice): Draft {
   if (check.band !== undefined) return bandWindow(check);
-  if ('sumTest' in check.predict) return sumWindow(choice);
+  if ('sumTest' in check.predict) return sumWindow(asked, choice);
   if (!('reads' in check.predict)) return { kind: 'unknown', parts: [], quality: 'practice', missing: [] };
   switch (check.predict.reads) {
     case 'ohms':

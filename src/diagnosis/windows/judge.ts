@@ -17,6 +17,9 @@ export function judge(reading: Reading, window: ExpectedWindow, noneShare: numbe
   return { ...judged, ...outcomeOfValue(of(...reading.value), window, noneShare) };
 }
 
+/** A number with nothing to compare it with: trees take it as a check that could not be taken. */
+export const NOT_JUDGED = 'not-judged';
+
 /** Outcome of a display that shows over-range. */
 export function outcomeOfOpen(window: ExpectedWindow): Outcome {
   return window.kind === 'open' || isUnboundedAbove(window) ? 'as-expected' : 'open';
@@ -28,6 +31,7 @@ export function outcomeOfValue(
   window: ExpectedWindow,
   noneShare: number,
 ): { outcome: Outcome; by?: number } {
+  if (window.kind === 'unknown') return { outcome: NOT_JUDGED };
   if (window.kind === 'open') return { outcome: 'low' };
   const { low = 0, high = Number.POSITIVE_INFINITY } = window;
   if (readsVoltsOrAmps(window) && low > 0 && value < noneShare * low)

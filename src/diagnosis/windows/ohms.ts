@@ -62,7 +62,11 @@ function endOf(
   const { choice, end } = at;
   const warmth = figureOf(asked.knowledge.judgements, 'winding-temperature', warmthName(asked, end));
   const ohms = (temperature: number, cable: number): number | undefined =>
-    soundValue(moved(choice.input, { end, temperature, cable }), choice.spreads, check);
+    soundValue(
+      moved(choice.input, { end, temperature, cable, reach: (run) => reachOf(asked, choice, { run, end }) }),
+      choice.spreads,
+      check,
+    );
   const joints = ohms(ALMOST_NONE, ALMOST_NONE);
   const table = ohms(1, ALMOST_NONE);
   const warm = ohms(warmth, ALMOST_NONE);
@@ -75,15 +79,31 @@ function endOf(
 const warmthName = (asked: Asked, end: 'low' | 'high'): string =>
   end === 'low' ? 'cold' : asked.justRun ? 'justRun' : 'warm';
 
-function moved(
-  input: PlantInput,
-  to: { end: 'low' | 'high'; temperature: number; cable: number },
-): PlantInput {
-  const run = (one: PlantInput['buried']): PlantInput['buried'] => ({
-    conductor: one.conductor,
-    length: (one.length * (to.cable === 1 ? one.conductor.spread[to.end] : to.cable)) as Quantity<'length'>,
-  });
-  return { ...input, motor: windingsAt(input.motor, to), buried: run(input.buried), drop: run(input.drop) };
+interface Moved {
+  readonly end: 'low' | 'high';
+  readonly temperature: number;
+  readonly cable: number;
+  reach(run: 'buried' | 'drop'): number;
+}
+
+function moved(input: PlantInput, to: Moved): PlantInput {
+  const run = (name: 'buried' | 'drop'): PlantInput['buried'] => {
+    const { conductor, length } = input[name];
+    const share = to.cable === 1 ? conductor.spread[to.end] * to.reach(name) : to.cable;
+    return { conductor, length: (length * share) as Quantity<'length'> };
+  };
+  return { ...input, motor: windingsAt(input.motor, to), buried: run('buried'), drop: run('drop') };
+}
+
+/** A run of unknown length may be much shorter or longer than the usual one that is assumed. */
+export function reachOf(
+  asked: Asked,
+  choice: SystemChoice,
+  at: { run: 'buried' | 'drop'; end: 'low' | 'high' },
+): number {
+  return choice.unknownRuns.includes(at.run)
+    ? figureOf(asked.knowledge.judgements, 'unknown-length-range', at.end)
+    : 1;
 }
 
 function windingsAt(motor: Motor, to: { end: 'low' | 'high'; temperature: number }): Motor {

@@ -1,6 +1,6 @@
-import type { PlantInput } from '../../plant/types.ts';
 import type { SystemChoice } from '../system.ts';
-import { cableEvidence, type Draft } from './draft.ts';
+import { type Asked, cableEvidence, type Draft } from './draft.ts';
+import { reachOf } from './ohms.ts';
 
 /**
  * The sum test: (yellow–black + yellow–red − black–red) ÷ 2 is the yellow conductor alone, whatever
@@ -8,12 +8,12 @@ import { cableEvidence, type Draft } from './draft.ts';
  *
  * @source law: Ohm's law on three windings with a common conductor
  */
-export function sumWindow(choice: SystemChoice): Draft {
+export function sumWindow(asked: Asked, choice: SystemChoice): Draft {
   const { input } = choice;
   const part = {
     name: 'cable',
-    low: conductorOhms(input, 'low'),
-    high: conductorOhms(input, 'high'),
+    low: conductorOhms(asked, choice, 'low'),
+    high: conductorOhms(asked, choice, 'high'),
     from: cableEvidence(input.buried.conductor, input.drop.conductor),
   } as const;
   return { kind: 'range', parts: [part], quality: 'table' };
@@ -25,9 +25,9 @@ export function sumTest(pairs: { yellowBlack: number; yellowRed: number; blackRe
 }
 
 /** One conductor from box to motor, in ohms, at an end of the printed spread. */
-function conductorOhms(input: PlantInput, end: 'low' | 'high'): number {
-  return [input.buried, input.drop].reduce(
-    (sum, run) => sum + run.conductor.perLength * run.conductor.spread[end] * run.length,
-    0,
-  );
+function conductorOhms(asked: Asked, choice: SystemChoice, end: 'low' | 'high'): number {
+  return (['buried', 'drop'] as const).reduce((sum, run) => {
+    const { conductor, length } = choice.input[run];
+    return sum + conductor.perLength * conductor.spread[end] * length * reachOf(asked, choice, { run, end });
+  }, 0);
 }

@@ -1,4 +1,4 @@
-import { screen, waitFor, within } from '@testing-library/react';
+import { cleanup, screen, waitFor, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { expect, test } from 'vitest';
 import type { ExpectedWindow, Verdict } from '../../../src/diagnosis/types.ts';
@@ -60,10 +60,29 @@ test('a named verdict shows what was read against what was expected, the repair 
   expect(evidence).toHaveTextContent('0.4 µF');
   expect(evidence).toHaveTextContent('100–132 µF ◇');
   expect(screen.getByText('Would overturn it:')).toBeVisible();
-  await userEvent.click(screen.getByRole('button', { name: 'Repaired: prove it' }));
+  expect(screen.getByText('Its steps are shown once the site is safe for them.')).toBeVisible();
+  await userEvent.click(screen.getByRole('button', { name: 'Make it safe and repair' }));
+  await waitFor(async () =>
+    expect((await eventsOf(store)).at(-1)).toMatchObject({ kind: 'visit', type: 'consent-given' }),
+  );
+});
+
+test('the steps of the repair are shown when no site step is missing, and not to those it is not for', async () => {
+  const repair = (refer: 'qualified' | undefined) =>
+    callView({ next: { kind: 'repair', steps: [], verdict, refer } });
+  const { store } = await stage({
+    hash: `#/case/${CASE}/step`,
+    events: EVENTS,
+    view: () => repair(undefined),
+  });
+  await userEvent.click(await screen.findByRole('button', { name: 'Repaired: prove it' }));
   await waitFor(async () =>
     expect((await eventsOf(store)).at(-1)).toMatchObject({ kind: 'visit', type: 'repaired' }),
   );
+  cleanup();
+  await stage({ hash: `#/case/${CASE}/step`, events: EVENTS, view: () => repair('qualified') });
+  await screen.findByText('Its steps are shown once the site is safe for them.');
+  expect(screen.queryByRole('button', { name: 'Repaired: prove it' })).toBeNull();
 });
 
 test('a pull is said in words', async () => {
@@ -83,7 +102,7 @@ test('a contradiction names the reading to take again and offers no repair', asy
   });
   await screen.findByRole('heading', { name: 'These readings disagree' });
   expect(screen.getByRole('button', { name: 'Take it again' })).toBeVisible();
-  expect(screen.queryByRole('button', { name: 'Repaired: prove it' })).toBeNull();
+  expect(screen.queryByRole('button', { name: 'Make it safe and repair' })).toBeNull();
 });
 
 test('the report prints no probability, and the corrected reading with the one before', async () => {

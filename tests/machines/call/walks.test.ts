@@ -46,7 +46,11 @@ function unpermitted({ views }: Played): string[] {
     if (view.next.kind !== 'check') return [];
     const box = known.boxes[state.installation.box ?? ''];
     const site = foldSite(state.siteEvents.map((one) => one.said));
-    const work = { ...workPlace(known, box === undefined ? [] : [box], state.installation), site, who: state.person };
+    const work = {
+      ...workPlace(known, box === undefined ? [] : [box], state.installation),
+      site,
+      who: state.person,
+    };
     return view.next.checks
       .map(({ check }) => known.checks[check])
       .filter((check) => check === undefined || !permits(check, work).permitted)

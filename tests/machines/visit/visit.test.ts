@@ -100,6 +100,7 @@ describe('a visit', () => {
       'story-heard',
       'installation-identified',
       'verdict-reached',
+      'consent-given',
       'repaired',
       'closed',
       'interrupted',

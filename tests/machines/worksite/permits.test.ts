@@ -165,7 +165,8 @@ describe('a breaker found tripped', () => {
   const installation = INSTALLATIONS[0];
   if (check === undefined || installation === undefined) throw new Error('tests: no live reading');
   const live = core.find(
-    (site) => permits(check, { ...installation, interlocks: REAL_INTERLOCKS, site, who: 'qualified' }).permitted,
+    (site) =>
+      permits(check, { ...installation, interlocks: REAL_INTERLOCKS, site, who: 'qualified' }).permitted,
   );
   if (live === undefined) throw new Error('tests: no state permits a live reading');
   const work: Work = { ...installation, interlocks: REAL_INTERLOCKS, site: live, who: 'qualified' };
@@ -180,7 +181,11 @@ describe('a breaker found tripped', () => {
     const site = { ...live, supply: 'off' as const, reset: 'unused' as const, insulation: 'good' as const };
     const way = missingSteps(check, { ...work, site, breakerTripped: true, windingOhmsRead: true }, () => 1);
     expect(way.possible && way.steps.map(({ step }) => step)).toContain('reset-breaker');
-    for (const bad of [{ insulation: 'untested' }, { insulation: 'bad' }, { reset: 'used', supply: 'off' }] as const) {
+    for (const bad of [
+      { insulation: 'untested' },
+      { insulation: 'bad' },
+      { reset: 'used', supply: 'off' },
+    ] as const) {
       const tripped = { ...work, site: { ...site, ...bad }, breakerTripped: true, windingOhmsRead: true };
       const other = missingSteps(check, tripped, () => 1);
       expect(other.possible && other.steps.map(({ step }) => step)).toBe(false);
@@ -199,7 +204,11 @@ describe('each rule refuses something that no other refuses', () => {
 
   /** Proof of dead stands only under a lock: the rule of the lock is said for the reader. */
   test('but for locked-out, which proof of dead implies', () => {
-    expect(RULES.map(({ name }) => name).filter((name) => name !== 'tripped-stays-off' && !(name in REFUSED_ALONE))).toEqual(['locked-out']);
+    expect(
+      RULES.map(({ name }) => name).filter(
+        (name) => name !== 'tripped-stays-off' && !(name in REFUSED_ALONE),
+      ),
+    ).toEqual(['locked-out']);
   });
 });
 
