@@ -1,5 +1,6 @@
 import type { Catalog } from '../../src/catalog/catalog.ts';
 import { suspectsOf } from '../../src/diagnosis/belief/summary.ts';
+import { decide } from '../../src/diagnosis/verdict/decide.ts';
 import type { Place } from '../../src/schema/basics.ts';
 import type { CaseState } from '../../src/schema/case-state.ts';
 import type { Check } from '../../src/schema/check.ts';
@@ -9,7 +10,7 @@ import { stepsOf } from '../procedures/steps.ts';
 import { foldVisit, type VisitView } from '../visit/visit.ts';
 import { safeState } from '../worksite/safe-state.ts';
 import { foldSite, siteView } from '../worksite/site.ts';
-import { missingSteps } from '../worksite/steps.ts';
+import { missingSteps, owedBeforeClosing } from '../worksite/steps.ts';
 import { type Work, workPlace } from '../worksite/work.ts';
 import { checksOn, isAtHand } from './applies.ts';
 import { askInstallation } from './ask-installation.ts';
@@ -91,6 +92,7 @@ function nextOf(call: OpenCall): { next: NextStep; decision?: Chosen['decision']
   const { work, state } = call;
   if (work.site.stopped) return { next: { kind: 'stopped', safeState: safeState(work.site, state.person) } };
   if (call.checks.length === 0) return { next: { kind: 'not-this-tool', exit: 'no-such-installation' } };
+  if (call.visit.isClosed) return closed(call);
   const question = askInstallation(call);
   if (question !== undefined) return { next: question };
   const opening = openingCheck(call);
@@ -99,6 +101,15 @@ function nextOf(call: OpenCall): { next: NextStep; decision?: Chosen['decision']
   if (chosen.next.kind !== 'verdict') return chosen;
   const { verdict } = chosen.next;
   return { ...chosen, next: repairStep(call, verdict) ?? proofStep(call, verdict) ?? chosen.next };
+}
+
+/** A closed visit asks nothing more, whatever it ended with. */
+function closed(call: OpenCall): { next: NextStep; decision: Chosen['decision'] } {
+  const { readings, state } = call;
+  const decision = decide({ ...readings, circumstances: state.circumstances, applies: call.applies }, true);
+  if (decision.verdict === undefined) throw new Error('call: an exhausted search gave no ending');
+  const owed = owedBeforeClosing(call.work.site);
+  return { next: { kind: 'closed', verdict: decision.verdict, owed }, decision };
 }
 
 function choose(call: OpenCall): Chosen {

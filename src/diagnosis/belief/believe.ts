@@ -144,7 +144,8 @@ function isSurprising(belief: Belief, results: readonly (PieceResult | undefined
   const least = figure(model.knowledge.judgements, 'live-weight');
   const live = new Map<string, number>();
   const faultOf = (index: number): string => model.hypotheses[model.owner[index]!]!.fault.id;
-  weights.forEach((weight, index) => live.set(faultOf(index), (live.get(faultOf(index)) ?? 0) + weight));
+  for (const [index, weight] of weights.entries())
+    live.set(faultOf(index), (live.get(faultOf(index)) ?? 0) + weight);
   return !results.some(
     (result, index) =>
       (live.get(faultOf(index)) ?? 0) > least && (result === undefined || result.distance <= limit),
