@@ -9,6 +9,8 @@ import type { ExpectedWindow } from '../../../../src/diagnosis/types.ts';
 import { expectedWindows } from '../../../../src/diagnosis/windows/expect.ts';
 import { setUp } from '../../../../src/plant/plant.ts';
 import type { Check } from '../../../../src/schema/check.ts';
+import type { Installation } from '../../../../src/schema/installation.ts';
+import { of } from '../../../../src/units/units.ts';
 
 /** One installation whose every check can be read with any fault put into it. */
 export interface Rig {
@@ -19,8 +21,14 @@ export interface Rig {
   readonly hypotheses: readonly Hypothesis[];
 }
 
+/** Known lengths, so that the windows of the ohms are as narrow as they get. */
+const CABLE: Pick<Installation, 'buried' | 'drop'> = {
+  buried: { conductor: 'copper-12', length: of(50, 'ft') },
+  drop: { conductor: 'copper-12', length: of(200, 'ft') },
+};
+
 export function rigOf(catalog: Catalog, box: string, motor: string): Rig {
-  const system = resolveSystem(catalog, { box, motor });
+  const system = resolveSystem(catalog, { box, motor, ...CABLE });
   const [choice] = system.choices;
   if (choice === undefined) throw new Error(`rig: ${box} and ${motor} do not fit; name a pair that does`);
   const checks = checksOn(system, Object.values(catalog.checks));
