@@ -7,7 +7,7 @@ interface NotTakenProps {
   onBack(): void;
 }
 
-/** Why a reading cannot be had: four answers as good as any other. */
+/** Why a reading cannot be had. A reason is an answer too: it is kept, and the call goes on. */
 export function NotTaken({ onReason, onBack }: NotTakenProps) {
   const { say, name } = useTexts();
   return (

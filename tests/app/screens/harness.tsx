@@ -7,6 +7,7 @@ import type { Engine } from '../../../src/app/worker/protocol.ts';
 import type { EventDraft } from '../../../src/records/recorded.ts';
 import { type CaseStore, openStore } from '../../../src/records/store.ts';
 import type { CaseState } from '../../../src/schema/case-state.ts';
+import { LIVE } from '../parts/support/scenes.ts';
 import { content } from './content.ts';
 
 export const CASE = 'larch-hollow-2345';
@@ -57,18 +58,7 @@ export function callView(over: Partial<CallView> & Pick<CallView, 'next'>): Call
   return {
     contentVersion: 'test',
     visit: 'diagnose',
-    site: {
-      word: 'live',
-      supply: 'live',
-      places: { panel: 'closed', switch: 'closed', box: 'closed', well: 'closed' },
-      leads: 'connected',
-      charge: 'possible',
-      disinfection: 'none',
-      secondSource: 'none-seen',
-      stopped: false,
-      here: undefined,
-      lapsed: false,
-    },
+    site: LIVE,
     suspects: [],
     judged: [],
     windows: {},

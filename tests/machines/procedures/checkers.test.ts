@@ -12,6 +12,7 @@ import {
 import {
   acyclic,
   askedOnce,
+  CHECKERS,
   everyOutcome,
   type Known,
   knownChecks,
@@ -44,18 +45,7 @@ describe('each checker catches a broken tree', () => {
       split: claims('pipe-split'),
       fine: clears('garden'),
     });
-    const checkers = [
-      size,
-      reachable,
-      acyclic,
-      noDeadEnd,
-      everyOutcome,
-      knownChecks,
-      askedOnce,
-      notInVain,
-      meaningful,
-    ];
-    expect(checkers.flatMap((checker) => checker(sound, known))).toEqual([]);
+    expect(Object.values(CHECKERS).flatMap((checker) => checker(sound, known))).toEqual([]);
   });
 
   test('too many states', () => {
