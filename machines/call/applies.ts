@@ -1,5 +1,5 @@
 import { namesIn } from '../../src/diagnosis/belief/hypotheses.ts';
-import type { System } from '../../src/diagnosis/system.ts';
+import type { System, SystemChoice } from '../../src/diagnosis/system.ts';
 import type { MeterClass } from '../../src/diagnosis/windows/meter.ts';
 import type { Check } from '../../src/schema/check.ts';
 
@@ -10,18 +10,28 @@ import type { Check } from '../../src/schema/check.ts';
  */
 export function checksOn(system: System, checks: readonly Check[]): Check[] {
   const { choices } = system;
-  const named = choices.map((choice) => ({ weight: choice.weight, names: namesIn(choice.input.pieces) }));
+  const named = choices.map((choice) => ({
+    weight: choice.weight,
+    names: namesIn(choice.input.pieces),
+    fittings: choice.fittings,
+  }));
   const mayPullApart = choices.some((choice) => choice.box.plugApart);
   return checks.filter((check) => {
     if (check.notPlugApart === true && mayPullApart) return false;
-    const share = named.reduce((sum, one) => (isThere(check, one.names) ? sum + one.weight : sum), 0);
+    const share = named.reduce((sum, one) => (isThere(check, one) ? sum + one.weight : sum), 0);
     return share >= MOST;
   });
 }
 
 const MOST = 0.5;
 
-function isThere(check: Check, names: ReadonlySet<string>): boolean {
+interface There {
+  readonly names: ReadonlySet<string>;
+  readonly fittings: SystemChoice['fittings'];
+}
+
+function isThere(check: Check, { names, fittings }: There): boolean {
+  if (check.fitting !== undefined && (fittings[check.fitting]?.chance ?? 0) <= 0) return false;
   return (
     [...placesOf(check), ...(check.needs ?? [])].every((name) => names.has(name)) &&
     !(check.without ?? []).some((name) => names.has(name))

@@ -105,8 +105,8 @@ function nextOf(call: OpenCall): { next: NextStep; decision?: Chosen['decision']
 
 /** A closed visit asks nothing more, whatever it ended with. */
 function closed(call: OpenCall): { next: NextStep; decision: Chosen['decision'] } {
-  const { readings, state } = call;
-  const decision = decide({ ...readings, circumstances: state.circumstances, applies: call.applies }, true);
+  const { readings } = call;
+  const decision = decide({ ...readings, applies: call.applies }, true);
   if (decision.verdict === undefined) throw new Error('call: an exhausted search gave no ending');
   const owed = owedBeforeClosing(call.work.site);
   return { next: { kind: 'closed', verdict: decision.verdict, owed }, decision };
@@ -116,7 +116,7 @@ function choose(call: OpenCall): Chosen {
   const { readings, state } = call;
   return chooseNext({
     readings,
-    circumstances: state.circumstances,
+    by: state.person,
     candidates: (passed) => candidatesOf(proposalInput(call, passed), false),
     everything: () => candidatesOf(proposalInput(call, new Set()), true),
     ifQualified: () =>

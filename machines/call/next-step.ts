@@ -3,6 +3,7 @@ import { previewOutcomes } from '../../src/diagnosis/planner/preview.ts';
 import { type RankedProposal, rank } from '../../src/diagnosis/planner/rank.ts';
 import type { RankedCheck, Verdict } from '../../src/diagnosis/types.ts';
 import { type Decision, decide } from '../../src/diagnosis/verdict/decide.ts';
+import type { Person } from '../../src/schema/basics.ts';
 import type { Check } from '../../src/schema/check.ts';
 import type { Candidate } from './proposals.ts';
 import type { Readings } from './readings.ts';
@@ -17,7 +18,8 @@ import type { CheckView, NextStep } from './types.ts';
  */
 export interface Choosing {
   readonly readings: Readings;
-  readonly circumstances: readonly string[];
+  /** Who will take the next reading. */
+  readonly by: Person;
   /** What trees propose once they go past the checks in `passed`, and what no tree holds. */
   candidates(passed: ReadonlySet<string>): readonly Candidate[];
   /** Every check that is possible, held by a tree or not. */
@@ -40,7 +42,7 @@ export interface Chosen {
 }
 
 export function chooseNext(choosing: Choosing): Chosen {
-  const deciding = { ...choosing.readings, circumstances: choosing.circumstances, applies: choosing.applies };
+  const deciding = { ...choosing.readings, applies: choosing.applies };
   const decision = decide(deciding, false);
   if (decision.verdict !== undefined)
     return { next: { kind: 'verdict', verdict: decision.verdict }, decision };
@@ -66,6 +68,7 @@ function askedStep(choosing: Choosing): NextStep | undefined {
   const ranked = rank(
     choosing.readings.belief,
     candidates.map((one) => one.proposal),
+    choosing.by,
   );
   const best = ranked.find((one) => one.checks.includes(asked));
   return best === undefined ? undefined : asStep(choosing, { candidates, best, others: ranked });
@@ -78,6 +81,7 @@ function mustRefer(choosing: Choosing, verdict: Verdict): boolean {
   const ranked = rank(
     belief,
     choosing.ifQualified().map((one) => one.proposal),
+    'qualified',
   );
   return ranked.some((one) => one.gain >= figure(belief.model.knowledge.judgements, 'least-gain'));
 }
@@ -107,6 +111,7 @@ function bestStep(
   const ranked = rank(
     belief,
     candidates.map((one) => one.proposal),
+    choosing.by,
   );
   const useful = ranked.filter((one) => one.gain >= figure(judgements, 'least-gain'));
   if (decision.past) {
@@ -182,9 +187,9 @@ export function viewOf(readings: Readings, check: string): CheckView {
   return { check, window };
 }
 
-function describe({ readings }: Choosing, one: RankedProposal, withOutcomes: boolean): RankedCheck {
+function describe({ readings, by }: Choosing, one: RankedProposal, withOutcomes: boolean): RankedCheck {
   const { checks, gain, minutes, perMinute } = one;
   const window = readings.windows[checks[0] ?? ''];
-  const outcomes = withOutcomes && window !== undefined ? previewOutcomes(readings.belief, window) : [];
+  const outcomes = withOutcomes && window !== undefined ? previewOutcomes(readings.belief, window, by) : [];
   return { checks, gain, minutes, perMinute, outcomes };
 }

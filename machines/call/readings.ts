@@ -1,4 +1,5 @@
 import { type Belief, believe, type Given } from '../../src/diagnosis/belief/believe.ts';
+import type { Before } from '../../src/diagnosis/belief/hypotheses.ts';
 import type { BeliefModel } from '../../src/diagnosis/belief/model.ts';
 import { figure } from '../../src/diagnosis/judgements.ts';
 import type { ExpectedWindow, JudgedReading, Outcome } from '../../src/diagnosis/types.ts';
@@ -8,6 +9,7 @@ import type { Reading } from '../../src/schema/case.ts';
 import type { CaseState } from '../../src/schema/case-state.ts';
 import type { Check } from '../../src/schema/check.ts';
 import { of } from '../../src/units/units.ts';
+import { afterRepairs } from './after-repairs.ts';
 import { windowsFor } from './models.ts';
 
 /** Everything that was read, compared with what was expected, and what belief makes of it. */
@@ -16,13 +18,17 @@ export interface Readings {
   /** By check, in the order read. */
   readonly judged: ReadonlyMap<string, JudgedReading>;
   readonly answers: readonly Given[];
+  readonly before: Before;
   readonly belief: Belief;
   outcomeOf(check: string): Outcome | undefined;
 }
 
 export function readingsOf(model: BeliefModel, checks: readonly Check[], state: CaseState): Readings {
   const { knowledge } = model;
-  const answers = state.answers
+  const { actions, answers: found } = afterRepairs(state);
+  const stillThere = figure(knowledge.judgements, 'repair-leaves-it');
+  const before = { circumstances: state.circumstances, repaired: { actions, stillThere } };
+  const answers = found
     .filter((one) => knowledge.checks[one.check] !== undefined)
     .map(
       ({ check, reading, by, corrects }): Given => ({
@@ -43,7 +49,8 @@ export function readingsOf(model: BeliefModel, checks: readonly Check[], state: 
     windows,
     judged,
     answers,
-    belief: believe(model, state.circumstances, answers),
+    before,
+    belief: believe(model, before, answers),
     outcomeOf: (check) => judged.get(check)?.outcome,
   };
 }

@@ -23,6 +23,13 @@ const NEVER: Readonly<Record<NumberQuantity, readonly Outcome[]>> = {
   capacitance: ['none'],
   power: ['none', 'open'],
   pressure: ['none', 'open'],
+  pressureRate: ['none', 'open'],
+  flow: ['none', 'open'],
+  volume: ['none', 'open'],
+  length: ['none', 'open'],
+  speed: ['none', 'open'],
+  /** A time that never ends is over-range. */
+  time: ['none'],
 };
 
 /** What a fork is told of a check that this installation has. */

@@ -28,6 +28,7 @@ const ALL: readonly Place[] = ['panel', 'switch', 'box', 'well'];
 
 const isPassive = ({ reads, predict }: Check) =>
   !('sumTest' in predict) &&
+  !('reads' in predict && predict.reads === 'capacitance-in-service') &&
   (('quantity' in reads && ['resistance', 'capacitance'].includes(reads.quantity)) ||
     ('reads' in predict && ['ohms', 'capacitance', 'insulation'].includes(predict.reads)));
 
@@ -36,8 +37,16 @@ const isInsulation = ({ predict }: Check) => 'reads' in predict && predict.reads
 const has = ({ hazards }: Check, { interlocks }: Work, one: Interlock) =>
   hazards.some((id) => interlocks[id] === one);
 
+/** Work on the water, with no electrical place named and no cover off: the lock is what it asks for. */
+const isAtTheWater = ({ at, site, predict }: Check) =>
+  'look' in at &&
+  !ALL.some((place) => place === at.look || place === site.place) &&
+  site.cover !== 'open' &&
+  !('reads' in predict);
+
 const isInside = (check: Check, work: Work) =>
   !('sumTest' in check.predict) &&
+  !isAtTheWater(check) &&
   check.site.supply !== 'live' &&
   (check.site.supply === 'locked' || has(check, work, 'prove-dead') || has(check, work, 'bleed'));
 

@@ -18,10 +18,22 @@ export function needsDead(check: Check, work: WorkPlace): boolean {
   if (check.site.supply === 'locked') return true;
   if (isComputed(check)) return false;
   const { reads, predict, site } = check;
+  const working = 'reads' in predict && predict.reads === 'capacitance-in-service';
   const passive =
-    'quantity' in reads && (reads.quantity === 'resistance' || reads.quantity === 'capacitance');
+    'quantity' in reads &&
+    (reads.quantity === 'resistance' || (reads.quantity === 'capacitance' && !working));
   const drives = 'reads' in predict && ['ohms', 'capacitance', 'insulation'].includes(predict.reads);
   return passive || drives || (site.supply !== 'live' && hasWorkInside(check, work));
+}
+
+/**
+ * Water work: the pump must not start, and no hand goes near a conductor. The lock is enough; there is
+ * no place at which dead could be proved.
+ */
+export function isWaterWork(check: Check, work: WorkPlace): boolean {
+  const { at, site, predict } = check;
+  const drives = 'reads' in predict;
+  return 'look' in at && site.cover !== 'open' && !drives && touchedPlaces(check, work).length === 0;
 }
 
 /** Taken with power on, but something is fitted by hand first: that part of it is dead work. */

@@ -4,6 +4,7 @@ import {
   isEnergised,
   isHandsOff,
   isInsulationTest,
+  isWaterWork,
   needsDead,
   needsSubstitute,
   touchedPlaces,
@@ -81,7 +82,7 @@ export const RULES = [
   {
     name: 'proved-dead',
     sentence: 'They wait for proof of dead at every place that is touched, on AC and on DC.',
-    holds: (check, work) => !needsDead(check, work) || isProvedThere(check, work),
+    holds: (check, work) => !needsDead(check, work) || isWaterWork(check, work) || isProvedThere(check, work),
   },
   {
     name: 'capacitors-bled',

@@ -139,6 +139,8 @@ function assemble(
     rules: table('rules'),
     siteSteps: table('site-steps'),
     water: table('water'),
+    fittings: table('fittings'),
+    sequences: table('sequences'),
     words: Object.freeze(Object.fromEntries(languages)),
   });
 }

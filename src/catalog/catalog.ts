@@ -4,9 +4,11 @@ import type { Conductor, Motor, MotorModel } from '../schema/motor.ts';
 import type { Box, Element, Netlist } from '../schema/netlist.ts';
 import type {
   Circumstance,
+  Fitting,
   HardRule,
   Hazard,
   Judgement,
+  Sequence,
   SiteStepRecord,
   Source,
   SparePart,
@@ -52,6 +54,8 @@ export interface Catalog {
   readonly rules: Table<HardRule>;
   readonly siteSteps: Table<SiteStepRecord>;
   readonly water: Table<WaterSystem>;
+  readonly fittings: Table<Fitting>;
+  readonly sequences: Table<Sequence>;
   readonly words: Table<Words>;
 }
 

@@ -16,7 +16,12 @@ interface Reach {
 
 export function reachProblems(catalog: Catalog): Problem[] {
   const boxes = Object.values(catalog.boxes);
-  const reaches = boxes.map((box) => ({ box, names: namesIn(piecesOf(catalog, box)) }));
+  const reaches = boxes.flatMap((box) =>
+    [undefined, ...Object.values(catalog.fittings)].map((fitting) => ({
+      box,
+      names: namesIn(piecesOf(catalog, box, fitting?.replaces)),
+    })),
+  );
   return [
     ...boxes.flatMap((box) => circuitProblems(box, piecesOf(catalog, box))),
     ...Object.values(catalog.faults).flatMap((fault) => faultReach(fault, reaches)),
@@ -24,8 +29,9 @@ export function reachProblems(catalog: Catalog): Problem[] {
   ];
 }
 
-function piecesOf(catalog: Catalog, box: Box): Netlist[] {
-  return box.pieces.flatMap((id) => catalog.netlists[id] ?? []);
+/** @param swapped pieces that a fitting puts in the place of others */
+function piecesOf(catalog: Catalog, box: Box, swapped: Readonly<Record<string, string>> = {}): Netlist[] {
+  return box.pieces.flatMap((id) => catalog.netlists[swapped[id] ?? id] ?? []);
 }
 
 /** Every part and node of some pieces. */

@@ -14,6 +14,7 @@ export function referenceProblems(catalog: Catalog): Problem[] {
     ...checkProblems(catalog),
     ...actionProblems(catalog),
     ...ruleProblems(catalog),
+    ...sequenceProblems(catalog),
     ...Object.values(catalog.words).flatMap((words) => wordProblems(catalog, words)),
   ];
 }
@@ -54,6 +55,14 @@ function pieceProblems(catalog: Catalog): Problem[] {
       parts.flatMap(({ kind }, index) => {
         const at = `netlists/${id} › parts[${index}] › kind`;
         return missing({ at, ids: [kind], among: elements, folder: 'elements' });
+      }),
+    ),
+    ...Object.values(catalog.fittings).flatMap(({ id, replaces = {} }) =>
+      missing({
+        at: `fittings/${id} › replaces`,
+        ids: Object.entries(replaces).flat(),
+        among: netlists,
+        folder: 'netlists',
       }),
     ),
     ...Object.keys(catalog.motorModels).flatMap((id) =>
@@ -110,12 +119,14 @@ function unknownAnswers(at: string, check: Check, answers: readonly string[]): P
     }));
 }
 
-function faultLinks(fault: Fault, { circumstances, faults, actions }: Catalog): Problem[] {
+function faultLinks(fault: Fault, { circumstances, faults, actions, fittings }: Catalog): Problem[] {
   const at = `faults/${fault.id}`;
+  const wanted = fault.fitting === undefined ? [] : [fault.fitting];
   const { action, actionInPlugApart, tendsToCause = [], prior } = fault;
   const happened = (prior.times ?? []).map(({ circumstance }) => circumstance);
   return [
     ...missing({ at: `${at} › prior › times`, ids: happened, among: circumstances, folder: 'circumstances' }),
+    ...missing({ at: `${at} › fitting`, ids: wanted, among: fittings, folder: 'fittings' }),
     ...missing({ at: `${at} › tendsToCause`, ids: tendsToCause, among: faults, folder: 'faults' }),
     ...missing({ at: `${at} › action`, ids: [action], among: actions, folder: 'actions' }),
     ...missing({
@@ -144,7 +155,8 @@ function checkProblems(catalog: Catalog): Problem[] {
 
 function checkLinks(check: Check, catalog: Catalog, orSets: Readonly<Record<string, Check>>): Problem[] {
   const at = `checks/${check.id}`;
-  const { instruments, hazards, checks } = catalog;
+  const { instruments, hazards, checks, fittings } = catalog;
+  const wanted = check.fitting === undefined ? [] : [check.fitting];
   const after = (check.after ?? []).flatMap((one) => (typeof one === 'string' ? [one] : one.checks));
   const seen = (check.after ?? []).flatMap((one) => (typeof one === 'string' ? [] : [one.seen]));
   const summed = 'sumTest' in check.predict ? check.predict.sumTest : [];
@@ -155,6 +167,7 @@ function checkLinks(check: Check, catalog: Catalog, orSets: Readonly<Record<stri
       among: instruments,
       folder: 'instruments',
     }),
+    ...missing({ at: `${at} › fitting`, ids: wanted, among: fittings, folder: 'fittings' }),
     ...missing({ at: `${at} › hazards`, ids: check.hazards, among: hazards, folder: 'hazards' }),
     ...missing({ at: `${at} › after`, ids: after, among: orSets, folder: 'checks' }),
     ...missing({ at: `${at} › predict`, ids: summed, among: checks, folder: 'checks' }),
@@ -197,4 +210,15 @@ function ruleProblems({ rules, checks, faults }: Catalog): Problem[] {
       folder: 'faults',
     }),
   ]);
+}
+
+function sequenceProblems({ sequences, checks }: Catalog): Problem[] {
+  return Object.values(sequences).flatMap(({ id, checks: ids, instead = {} }) =>
+    missing({
+      at: `sequences/${id} › checks`,
+      ids: [...ids, ...Object.entries(instead).flat()],
+      among: checks,
+      folder: 'checks',
+    }),
+  );
 }

@@ -3,7 +3,17 @@ import { check, instrument } from '../schema/check.ts';
 import { action, fault } from '../schema/fault.ts';
 import { conductor, motor, motorModel } from '../schema/motor.ts';
 import { box, element, netlist } from '../schema/netlist.ts';
-import { circumstance, hardRule, hazard, judgement, siteStep, source, sparePart } from '../schema/smaller.ts';
+import {
+  circumstance,
+  fitting,
+  hardRule,
+  hazard,
+  judgement,
+  sequence,
+  siteStep,
+  source,
+  sparePart,
+} from '../schema/smaller.ts';
 import { waterSystem } from '../schema/water.ts';
 import { actionWords, checkWords, faultWords, names, siteStepWords } from '../schema/words.ts';
 
@@ -27,6 +37,8 @@ export const RECORD_SHAPES = {
   rules: hardRule,
   'site-steps': siteStep,
   water: waterSystem,
+  fittings: fitting,
+  sequences: sequence,
 } as const;
 export type RecordFolder = keyof typeof RECORD_SHAPES;
 

@@ -41,8 +41,8 @@ function paired({ language }: Words, pair: { folder: string; records: Ids; texts
 
 /** Small records are only named: one text each, in one list a kind. */
 function smallNames(catalog: Catalog, words: Words): Problem[] {
-  const { boxes, circumstances, hazards, instruments, parts, rules } = catalog;
-  return Object.entries({ boxes, circumstances, hazards, instruments, parts, rules }).flatMap(
+  const { boxes, circumstances, fittings, hazards, instruments, parts, rules } = catalog;
+  return Object.entries({ boxes, circumstances, fittings, hazards, instruments, parts, rules }).flatMap(
     ([list, records]) => {
       const texts = words.names[list]?.texts ?? {};
       return Object.keys(records)

@@ -1,6 +1,6 @@
 import { requestOf } from '../diagnosis/belief/channel.ts';
-import { type Hypothesis, hypothesesOf } from '../diagnosis/belief/hypotheses.ts';
-import { type Piece, piecesOf, severityAt } from '../diagnosis/belief/piece.ts';
+import { type Hypothesis, hypothesesOf, severityAt } from '../diagnosis/belief/hypotheses.ts';
+import { type Marched, type Piece, piecesOf } from '../diagnosis/belief/piece.ts';
 import { figureOf } from '../diagnosis/judgements.ts';
 import { meterLimits } from '../diagnosis/windows/meter.ts';
 import { setUp } from '../plant/plant.ts';
@@ -42,6 +42,10 @@ export type EffectReading = { readonly check: Check } & (
 
 /** Shares below this are not worth a row. */
 const SMALLEST_SHARE = 0.01;
+const EACH = {
+  smallestShare: SMALLEST_SHARE,
+  modes: (_: string, march: Marched) => march.modes(march.margins()),
+};
 /** Nine in ten of a normal lie within so many standard deviations. */
 const NINE_IN_TEN = 1.645;
 /** Nothing, where an instrument says nothing of its own error. */
@@ -52,11 +56,15 @@ export function effectRows(around: Around, ready: Ready, main: readonly string[]
   const { choice, system } = ready;
   const plant = setUp(choice.input, choice.spreads);
   const checks = ready.checks.filter(({ id }) => main.includes(id));
-  const here = hypothesesOf(catalog, system).filter((one) => one.choice === 0);
+  const here = hypothesesOf(catalog, system).filter((one) => one.choice === 0 && one.cause === undefined);
   return here.flatMap((hypothesis) =>
-    piecesOf(hypothesis, plant, SMALLEST_SHARE).map((piece) => ({
+    piecesOf(hypothesis, plant, EACH).map((piece) => ({
       hypothesis,
-      severity: severityAt(hypothesis, piece.stratum, 0),
+      severity: severityAt(
+        hypothesis.fault,
+        { stratum: piece.stratum, strata: hypothesis.fault.severity?.strata ?? 1 },
+        0,
+      ),
       mode: piece.mode,
       share: piece.share,
       readings: checks.flatMap((check) => effectOn(around, piece, check)),

@@ -157,8 +157,13 @@ function waysWith(catalog: Catalog, words: Words, boxes: readonly Box[]): string
 
 function checksWith(catalog: Catalog, boxes: readonly Box[]): Check[] {
   const all = Object.values(catalog.checks);
+  const fittings = [{}, ...Object.keys(catalog.fittings).map((id) => ({ [id]: true }))];
   const ids = new Set(
-    boxes.flatMap(({ id }) => checksOn(resolveSystem(catalog, { box: id }), all).map((one) => one.id)),
+    boxes.flatMap(({ id }) =>
+      fittings.flatMap((one) =>
+        checksOn(resolveSystem(catalog, { box: id, fittings: one }), all).map((check) => check.id),
+      ),
+    ),
   );
   return all.filter(({ id }) => ids.has(id));
 }

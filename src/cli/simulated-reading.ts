@@ -24,7 +24,8 @@ export interface Simulated {
  * answer, `silent` says why.
  */
 export function simulatedReading(asked: Simulated, check: Check) {
-  if ('signs' in check.predict) return signsData(asked.fault, check);
+  const isSigned = (asked.fault.signs ?? []).some((sign) => sign.check === check.id);
+  if ('signs' in check.predict || isSigned) return signsData(asked.fault, check);
   if ('sumTest' in check.predict) return { followsFrom: check.predict.sumTest };
   const read = asked.plant.read(requestOf(check));
   switch (read.kind) {

@@ -2,7 +2,8 @@ import type { Check, Instrument } from '../schema/check.ts';
 import type { Action, Fault } from '../schema/fault.ts';
 import type { Conductor, Motor, MotorModel } from '../schema/motor.ts';
 import type { Box, Element, Netlist } from '../schema/netlist.ts';
-import type { HardRule, Judgement } from '../schema/smaller.ts';
+import type { Fitting, HardRule, Judgement } from '../schema/smaller.ts';
+import type { WaterSystem } from '../schema/water.ts';
 
 type Table<T> = Readonly<Record<string, T>>;
 
@@ -20,4 +21,6 @@ export interface Knowledge {
   readonly instruments: Table<Instrument>;
   readonly judgements: Table<Judgement>;
   readonly rules: Table<HardRule>;
+  readonly water: Table<WaterSystem>;
+  readonly fittings: Table<Fitting>;
 }

@@ -5,6 +5,7 @@ import type { Box } from '../schema/netlist.ts';
 import { of, type Quantity } from '../units/units.ts';
 import { figure, figureOf, figures } from './judgements.ts';
 import type { Knowledge } from './knowledge.ts';
+import { type Fittings, fittingsOf, swapsOf, waterInput, waterSpreads } from './water-system.ts';
 
 /**
  * From what is known of an installation to plants that can be asked.
@@ -20,6 +21,7 @@ export interface SystemChoice {
   readonly spreads: Spreads;
   /** Runs whose length nobody knows: their windows span what is met. */
   readonly unknownRuns: readonly ('buried' | 'drop')[];
+  readonly fittings: Fittings;
 }
 
 export interface AssumedField {
@@ -45,6 +47,7 @@ export function resolveSystem(knowledge: Knowledge, known: Installation): System
       box,
       input: plantInput(knowledge, known, { box, motor }),
       spreads: spreadsFor(knowledge, known),
+      fittings: fittingsOf(knowledge, known, motor),
       unknownRuns: (['buried', 'drop'] as const).filter((run) => known[run]?.length === undefined),
     })),
     assumed: assumedFields(knowledge, known, kept),
@@ -103,13 +106,15 @@ function keepLikeliest<T extends { weight: number }>(candidates: readonly T[], m
 
 function plantInput(knowledge: Knowledge, known: Installation, pick: { box: Box; motor: Motor }): PlantInput {
   const { box, motor } = pick;
+  const swapped = swapsOf(knowledge, fittingsOf(knowledge, known, motor));
   const run = (cable: CableRun | undefined, length: string) => ({
     conductor: conductorOf(knowledge, cable),
     length:
       cable?.length ?? (figureOf(knowledge.judgements, 'assumed-lengths', length) as Quantity<'length'>),
   });
   return {
-    pieces: box.pieces.map((piece) => {
+    pieces: box.pieces.map((standing) => {
+      const piece = swapped[standing] ?? standing;
       const found = knowledge.netlists[piece];
       if (found === undefined)
         throw new Error(`diagnosis: box ${box.id} names no netlist ${piece}; mend content/boxes`);
@@ -126,6 +131,7 @@ function plantInput(knowledge: Knowledge, known: Installation, pick: { box: Box;
     plugApart: box.plugApart,
     nominalLoad: figure(knowledge.judgements, 'nominal-load'),
     nominalBreakaway: figure(knowledge.judgements, 'nominal-breakaway'),
+    water: waterInput(knowledge, known),
   };
 }
 
@@ -146,7 +152,8 @@ const usualConductor = (knowledge: Knowledge): string =>
   Object.keys(figures(knowledge.judgements, 'usual-conductor'))[0] ?? '';
 
 function spreadsFor(knowledge: Knowledge, known: Installation): Spreads {
-  const spreads = figures(knowledge.judgements, 'spreads') as Spreads;
+  const usual = figures(knowledge.judgements, 'spreads') as Spreads;
+  const spreads = { ...usual, ...waterSpreads(knowledge, known) };
   return known.drop?.length === undefined || known.buried?.length === undefined
     ? { ...spreads, dropLength: figureOf(knowledge.judgements, 'spreads-unknown', 'dropLength') }
     : spreads;

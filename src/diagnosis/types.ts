@@ -6,9 +6,12 @@ import type { Reading } from '../schema/case.ts';
  * Numbers are SI; nothing here is rounded.
  */
 
+type ElectricalPart = 'table' | 'cable' | 'temperature' | 'supply' | 'load' | 'label' | 'meter' | 'practice';
+type WaterPart = 'system' | 'well' | 'pump' | 'tank';
+
 /** One contribution to an expected window, in the unit of the window, with its sources. */
 export interface WindowPart {
-  readonly name: 'table' | 'cable' | 'temperature' | 'supply' | 'load' | 'label' | 'meter' | 'practice';
+  readonly name: ElectricalPart | WaterPart;
   /** What this part adds at the low and at the high end. */
   readonly low: number;
   readonly high: number;
@@ -90,6 +93,12 @@ export interface Verdict {
   readonly verdictClass: string;
   readonly action: string;
   readonly faults: readonly Suspect[];
+  /** What may have brought it about and is still there, likeliest first. */
+  readonly causes: readonly {
+    readonly fault: string;
+    readonly action: string;
+    readonly probability: number;
+  }[];
   readonly probability: number;
   readonly evidence: readonly EvidenceLine[];
   /** Reading to take again, when the readings contradict each other. */

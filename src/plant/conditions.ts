@@ -1,4 +1,6 @@
+import type { Quantity } from '../units/units.ts';
 import type { PlantInput, Spreads, UnknownName, Unknowns } from './types.ts';
+import type { WaterInput } from './water/types.ts';
 
 /**
  * What the continuous unknowns of an installation amount to, as numbers the network can use.
@@ -24,7 +26,7 @@ export interface Conditions {
 const LEAST_LOAD = 0.02;
 
 export function conditionsOf(input: PlantInput, spreads: Spreads, unknowns: Unknowns): Conditions {
-  const shift = (name: UnknownName): number => (unknowns[name] ?? 0) * spreads[name];
+  const shift = (name: UnknownName): number => (unknowns[name] ?? 0) * (spreads[name] ?? 0);
   return {
     volts: input.volts * Math.max(0, 1 + shift('volts')),
     load: Math.max(LEAST_LOAD, input.nominalLoad + shift('load')),
@@ -38,6 +40,31 @@ export function conditionsOf(input: PlantInput, spreads: Spreads, unknowns: Unkn
 }
 
 /** The same with the shaft load that the water asks for. */
-export function loaded(conditions: Conditions, pumpLoad: number | undefined): Conditions {
-  return pumpLoad === undefined ? conditions : { ...conditions, load: conditions.load * pumpLoad };
+export const loaded = (conditions: Conditions, pumpLoad: number): Conditions =>
+  pumpLoad === 1 ? conditions : { ...conditions, load: conditions.load * pumpLoad };
+
+/** The water system with its unknowns moved: level and precharge by an addition, the rest by a factor. */
+export function waterAt(input: WaterInput, spreads: Spreads, unknowns: Unknowns): WaterInput {
+  const shift = (name: UnknownName): number => (unknowns[name] ?? 0) * (spreads[name] ?? 0);
+  const { well, pump, tank } = input;
+  const times = <Q extends Quantity>(value: Q, name: UnknownName): Q => (value * Math.exp(shift(name))) as Q;
+  const plus = <Q extends Quantity>(value: Q, name: UnknownName): Q => Math.max(0, value + shift(name)) as Q;
+  return {
+    ...input,
+    well: {
+      ...well,
+      staticLevel: plus(well.staticLevel, 'waterLevel'),
+      specificCapacity: times(well.specificCapacity, 'wellYield'),
+    },
+    pump: {
+      ...pump,
+      classHead: times(pump.classHead, 'pumpHead'),
+      shutOffHead: times(pump.shutOffHead, 'pumpHead'),
+    },
+    tank: {
+      ...tank,
+      volume: times(tank.volume, 'tankVolume'),
+      precharge: plus(tank.precharge, 'precharge'),
+    },
+  };
 }

@@ -8,7 +8,7 @@ import { type Trip, tripClass, tripsOf } from './electrical/trips.ts';
 import { partsOf } from './layout.ts';
 import { isQuiet } from './meters/regime.ts';
 import type { Bench } from './state.ts';
-import type { PlantReading, ReadingSite } from './types.ts';
+import type { MotorSeen, PlantReading, ReadingSite } from './types.ts';
 
 /**
  * What would eyes and ears say? Categories that follow from the electrical state.
@@ -81,11 +81,12 @@ function contactorAnswer(circuit: Circuit, at: Operating): PlantReading {
 
 /** A lever falls to the middle when its breaker opens first, or will not conduct on both poles. */
 function breakerLever({ circuit, at, trips }: Seen): string {
-  const poles = partsOf(circuit.layout, 'breaker-pole');
+  const poles = [...partsOf(circuit.layout, 'breaker-pole'), ...partsOf(circuit.layout, 'ground-fault-pole')];
   const apart = (pole: number): boolean => conduction(circuit, pole, at.reduced.position) === 'apart';
   const none = (pole: number): boolean => conduction(circuit, pole, at.reduced.position) === 'none';
   if (poles.some(apart) || (poles.length > 0 && poles.every(none))) return 'middle';
-  return trips[0]?.kind === 'breaker-pole' ? 'middle' : 'on';
+  const first = trips[0]?.kind;
+  return first === 'breaker-pole' || first === 'ground-fault-pole' ? 'middle' : 'on';
 }
 
 /**
@@ -114,4 +115,12 @@ function contactsMade(circuit: Circuit, site: ReadingSite): boolean {
     const how = conduction(circuit, pole, position);
     return how === 'made' || how === 'bridged';
   });
+}
+
+/** The motor's own part in what is seen; a motor without a model is taken to run. */
+export function motorSeen(bench: Bench): MotorSeen {
+  const got = answerOf(bench, 'what-is-seen', { powered: true, calling: true, leads: 'connected' });
+  if (got.kind !== 'answer') return 'runs';
+  if (got.answer === 'silent-without-pressure') return 'silent';
+  return got.answer === 'hums-or-trips' || got.answer === 'runs-badly' ? got.answer : 'runs';
 }

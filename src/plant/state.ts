@@ -15,6 +15,7 @@ import type { Layout } from './layout.ts';
 import { type OhmBench, ohmBench } from './meters/ohms.ts';
 import { takeReading } from './meters/reading.ts';
 import type { VoltBench } from './meters/volts.ts';
+import { motorSeen } from './rules.ts';
 import type {
   Margins,
   Mode,
@@ -84,6 +85,9 @@ export function plantState(circuit: Circuit, shared: Shared, forced?: Mode): Pla
       const end = calling ? bench.operating(CALLED).end : satisfied(bench).end;
       return end.speed / (1 - machine.fullSlip);
     },
+    pumpLoad: () => 1,
+    motorSeen: () => motorSeen(bench),
+    drive: () => undefined,
     read: (request: ReadingRequest): PlantReading => takeReading(bench, request),
   };
 }

@@ -2,7 +2,9 @@ import type { CheckPoint, Prediction } from '../schema/check.ts';
 import type { Edit } from '../schema/fault.ts';
 import type { Conductor, Motor, MotorModel } from '../schema/motor.ts';
 import type { Element, Netlist } from '../schema/netlist.ts';
+import type { WaterEdit } from '../schema/water.ts';
 import type { Quantity, Range } from '../units/units.ts';
+import type { Drive, WaterInput } from './water/types.ts';
 
 /**
  * What the plant is told and what it answers. The plant knows parts, nodes and physics; it has never
@@ -25,6 +27,8 @@ export interface PlantInput {
   /** Shaft load and breakaway torque, as shares of full-load torque. */
   readonly nominalLoad: number;
   readonly nominalBreakaway: number;
+  /** The water side; without it only the electrical side answers. */
+  readonly water?: WaterInput | undefined;
 }
 
 /**
@@ -41,11 +45,16 @@ export const UNKNOWNS = [
   'insulation',
   'breakaway',
 ] as const;
-export type UnknownName = (typeof UNKNOWNS)[number];
+/** The same of the water side: level and yield of the well, head of the pump, size and air of the tank. */
+export const WATER_UNKNOWNS = ['waterLevel', 'wellYield', 'pumpHead', 'tankVolume', 'precharge'] as const;
+type ElectricalUnknown = (typeof UNKNOWNS)[number];
+export type WaterUnknown = (typeof WATER_UNKNOWNS)[number];
+export type UnknownName = ElectricalUnknown | WaterUnknown;
 /** Standard scores by name; a missing name counts as 0. */
 export type Unknowns = Readonly<Partial<Record<UnknownName, number>>>;
-/** One standard deviation of each unknown, as content gives it. */
-export type Spreads = Readonly<Record<UnknownName, number>>;
+/** One standard deviation of each unknown, as content gives it; the water side's only where there is one. */
+export type Spreads = Readonly<Record<ElectricalUnknown, number>> &
+  Readonly<Partial<Record<WaterUnknown, number>>>;
 
 /** Which equilibrium the march from standstill ends in. */
 export interface Mode {
@@ -86,6 +95,8 @@ export type PlantReading =
       readonly reason: 'no-such-node' | 'floating-node' | 'no-model' | 'not-a-plant-reading';
     };
 
+export type MotorSeen = 'silent' | 'hums-or-trips' | 'runs-badly' | 'runs';
+
 /** One faulted or sound installation in one mode; readings are worked out when first asked for. */
 export interface PlantState {
   readonly mode: Mode;
@@ -95,15 +106,22 @@ export interface PlantState {
    * undefined without a model. For the pump only: never shown as fact.
    */
   turns(calling: boolean): number | undefined;
+  /** Share of the sound shaft load that the water asks for. */
+  pumpLoad(): number;
+  /** What the motor itself does when called, as eyes and ears tell it. */
+  motorSeen(): MotorSeen;
+  /** What the motor does for the pump; undefined where no water side is known. */
+  drive(): Drive | undefined;
   read(request: ReadingRequest): PlantReading;
 }
 
 export interface Injection {
   readonly edits: readonly Edit[];
+  readonly water?: readonly WaterEdit[] | undefined;
   /** In SI or a plain factor, for the edits that use it. */
   readonly severity: number | undefined;
-  /** Share of the nominal shaft load that the water asks for; one when nothing is known of the water. */
-  readonly pumpLoad?: number | undefined;
+  /** A second fault at the same time, as when one has caused the other. */
+  readonly beside?: Omit<Injection, 'beside'> | undefined;
 }
 
 /** A sound installation, ready to be faulted. */

@@ -16,6 +16,7 @@ export interface Known {
   readonly motors: IdsOf;
   readonly boxes: IdsOf;
   readonly conductors: IdsOf;
+  readonly fittings: IdsOf;
 }
 
 /**
@@ -149,6 +150,9 @@ function installationFits(set: InstallationEvent['set'], known: Known, at: strin
         what: 'conductor',
         at: `${at} › ${run} › conductor`,
       }),
+    ),
+    ...Object.keys(set.fittings ?? {}).flatMap((id) =>
+      idFits({ id, table: known.fittings, what: 'fitting', at: `${at} › fittings` }),
     ),
     ...quantitiesFit(installationShape.parse(set), at),
   ];

@@ -69,7 +69,10 @@ function step(state: Simple, event: RecordedEvent): Simple {
     case 'circumstances':
       return { ...state, circumstances: event.happened };
     case 'visit':
-      return { ...state, visitEvents: [...state.visitEvents, { event: event.id, type: event.type }] };
+      return {
+        ...state,
+        visitEvents: [...state.visitEvents, { event: event.id, type: event.type, note: event.note }],
+      };
     case 'answer':
     case 'site':
       return state;
@@ -82,19 +85,21 @@ function step(state: Simple, event: RecordedEvent): Simple {
 
 type InstallationEvent = Extract<RecordedEvent, { kind: 'installation' }>;
 
-/** Field by field; the runs and the supply by their own fields too. */
+/** Field by field; what is made of fields of its own, by those too. */
 function overlaid(before: Installation, event: InstallationEvent): Installation {
   const gone = new Set<string>(event.unknown ?? []);
   const kept: Installation = Object.fromEntries(Object.entries(before).filter(([field]) => !gone.has(field)));
   const set = installation.parse(event.set);
   const joined: Installation = { ...kept, ...set };
-  for (const field of ['supply', 'buried', 'drop'] as const) {
+  for (const field of NESTED) {
     if (kept[field] !== undefined && set[field] !== undefined) {
       Object.assign(joined, { [field]: { ...kept[field], ...set[field] } });
     }
   }
   return joined;
 }
+
+const NESTED = ['supply', 'buried', 'drop', 'fittings', 'well', 'pump', 'tank'] as const;
 
 /** Claims about the site, in order, with a lapse wherever one falls due by itself. */
 function siteClaims(

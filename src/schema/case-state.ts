@@ -32,6 +32,13 @@ export interface TrailLine {
   readonly text?: string;
 }
 
+/** A fact of the visit; `repaired` notes the repair action that was made. */
+export interface VisitFact {
+  readonly event: string;
+  readonly type: string;
+  readonly note?: string | undefined;
+}
+
 /** What the events of a case add up to. No snapshot of it is ever stored. */
 export interface CaseState {
   readonly case: string;
@@ -45,7 +52,7 @@ export interface CaseState {
   readonly asLeft: readonly StandingAnswer[];
   /** Claims in the order said; a lapse is one of them. */
   readonly siteEvents: readonly StandingSiteEvent[];
-  readonly visitEvents: readonly { readonly event: string; readonly type: string }[];
+  readonly visitEvents: readonly VisitFact[];
   readonly trail: readonly TrailLine[];
   readonly lastSequence: number;
 }

@@ -25,7 +25,10 @@ export const reading = z.union([
   z.strictObject({
     value: z.tuple([
       z.number().nonnegative(),
-      z.enum(['ohm', 'kohm', 'Mohm', 'mohm', 'V', 'mV', 'A', 'mA', 'uF', 'nF', 'W', 'kW', 'psi', 's', 'min']),
+      z.enum([
+        ...['ohm', 'kohm', 'Mohm', 'mohm', 'V', 'mV', 'A', 'mA', 'uF', 'nF', 'W', 'kW'],
+        ...['psi', 'psi/min', 'gpm', 'gal', 'ft', 'ft/min', 's', 'min'],
+      ] as const),
     ]),
   }),
   z.strictObject({ open: z.literal(true) }),

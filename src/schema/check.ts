@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { frequency, from, id, node, person, place, quantityOf, words } from './basics.ts';
+import { waterQuestion } from './water.ts';
 
 /** Where the probes, the clamp or the eyes go. Nodes and parts are those of the netlist. */
 export const checkPoint = z.union([
@@ -30,6 +31,20 @@ export const neededSite = z.strictObject({
 });
 export type NeededSite = z.infer<typeof neededSite>;
 
+/** What the water side is doing while the reading is taken; without it: a tap open, as long as it takes. */
+const moment = z.strictObject({
+  /** Drawn at a tap. */
+  draw: quantityOf('flow').optional(),
+  /** Held on the gauge while a flow is measured. */
+  pressure: quantityOf('pressure').optional(),
+  /** Running before the reading, or standing before it. */
+  time: quantityOf('time').optional(),
+  /** The pump is switched off. */
+  off: z.literal(true).optional(),
+  /** The valve nearest the well is shut. */
+  shut: z.literal(true).optional(),
+});
+
 /** What the plant is asked so as to predict the check. */
 export const prediction = z.union([
   z.strictObject({
@@ -40,10 +55,17 @@ export const prediction = z.union([
       'amps',
       'amps-at-start',
       'capacitance',
+      /** Worked out from amps through a capacitor and volts across it, while it works. */
+      'capacitance-in-service',
       'insulation',
       'watts',
+      /** Alternating current that does not come back on the conductors in the clamp. */
+      'residual',
     ]),
+    moment: moment.optional(),
   }),
+  /** Gauge, bucket, watch, sounder, or what is seen of the water. */
+  z.strictObject({ water: waterQuestion, moment: moment.optional() }),
   /** A category that a rule of the plant derives from its state. */
   z.strictObject({
     rule: z.enum([
@@ -91,7 +113,10 @@ export const check = z.strictObject({
   minutes: z.strictObject({ hands: z.number().nonnegative(), wait: z.number().nonnegative() }),
   reads: z.union([
     z.strictObject({
-      quantity: z.enum(['resistance', 'voltage', 'current', 'capacitance', 'power', 'pressure']),
+      quantity: z.enum([
+        ...['resistance', 'voltage', 'current', 'capacitance', 'power'],
+        ...['pressure', 'pressureRate', 'flow', 'volume', 'length', 'speed', 'time'],
+      ] as const),
       unit: words,
     }),
     z.strictObject({ answers: z.array(id).min(2) }),
@@ -104,6 +129,14 @@ export const check = z.strictObject({
       high: quantityOf('resistance').optional(),
     })
     .or(z.strictObject({ low: quantityOf('voltage').optional(), high: quantityOf('voltage').optional() }))
+    .or(z.strictObject({ low: quantityOf('current').optional(), high: quantityOf('current').optional() }))
+    .or(z.strictObject({ low: quantityOf('pressure').optional(), high: quantityOf('pressure').optional() }))
+    .or(
+      z.strictObject({
+        low: quantityOf('pressureRate').optional(),
+        high: quantityOf('pressureRate').optional(),
+      }),
+    )
     .optional(),
   /** The expected answer of a category check on a sound system. */
   expected: id.optional(),
@@ -135,6 +168,8 @@ export const check = z.strictObject({
    * Without `outcomes` any reading that was really taken counts.
    */
   says: z.array(z.strictObject({ fact: siteFact, outcomes: z.array(id).min(1).optional() })).optional(),
+  /** Possible only where this fitting is there. */
+  fitting: id.optional(),
   /** Not possible with a lid that pulls apart. */
   notPlugApart: z.literal(true).optional(),
   /** Only with a low-ohm meter. */

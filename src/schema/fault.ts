@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { boxFamily, frequency, from, id, node, person, place, rangeOf, words } from './basics.ts';
+import { waterEdit } from './water.ts';
 
 /**
  * One edit of a sound installation. `severity` stands for a value drawn from the fault's own span.
@@ -34,7 +35,13 @@ export const edit = z.union([
 export type Edit = z.infer<typeof edit>;
 
 const severity = z.strictObject({
-  span: z.union([rangeOf('resistance'), rangeOf('ratio')]),
+  span: z.union([
+    rangeOf('resistance'),
+    rangeOf('ratio'),
+    rangeOf('pressure'),
+    rangeOf('flow'),
+    rangeOf('length'),
+  ]),
   scale: z.enum(['log', 'linear']),
   /** Pieces of the span that belief holds apart. */
   strata: z.number().int().min(1).max(6),
@@ -44,6 +51,8 @@ const variant = z.strictObject({
   id,
   /** The lead, pole or winding it is about, as the words name it. */
   edits: z.array(edit),
+  /** What it does to the water side. */
+  water: z.array(waterEdit).optional(),
   /** Parts that must exist (or must not) beside those that it edits. */
   needs: z.array(node).optional(),
   without: z.array(node).optional(),
@@ -53,8 +62,8 @@ const variant = z.strictObject({
 /**
  * One thing that can be wrong: how it is put into the plant, how likely it is, and what to do.
  *
- * It can occur wherever every part that it edits exists. A fault the plant cannot express carries
- * signs instead.
+ * It can occur wherever every part that it edits exists. What the plant cannot express it carries as
+ * signs; a sign also stands where the plant would predict the check.
  */
 export const fault = z.strictObject({
   id,
@@ -74,6 +83,8 @@ export const fault = z.strictObject({
     'house',
   ]),
   families: z.array(boxFamily).optional(),
+  /** It can occur only where this fitting is there. */
+  fitting: id.optional(),
   variants: z.array(variant).min(1),
   severity: severity.optional(),
   signs: z.array(z.strictObject({ check: id, answer: id, how: frequency })).optional(),

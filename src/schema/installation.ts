@@ -30,6 +30,27 @@ export const installation = z.strictObject({
   cutOut: quantityOf('pressure').optional(),
   cutOffSwitch: z.boolean().optional(),
   secondSource: z.boolean().optional(),
+  /** What else is there or is known to be missing, by fitting id. */
+  fittings: z.record(id, z.boolean()).optional(),
+  /** Depths from the well top. */
+  well: z
+    .strictObject({
+      staticLevel: quantityOf('length').optional(),
+      intake: quantityOf('length').optional(),
+      casing: quantityOf('length').optional(),
+      specificCapacity: quantityOf('specificCapacity').optional(),
+    })
+    .optional(),
+  /** The flow that names the pump end, the head it gives there, and against a shut valve. */
+  pump: z
+    .strictObject({
+      classFlow: quantityOf('flow').optional(),
+      classHead: quantityOf('length').optional(),
+      shutOffHead: quantityOf('length').optional(),
+    })
+    .optional(),
+  tank: z.strictObject({ volume: quantityOf('volume').optional() }).optional(),
+  checkAboveGround: z.boolean().optional(),
 });
 export type Installation = z.infer<typeof installation>;
 /** As written in a case file: quantities with their printed units. */

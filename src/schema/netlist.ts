@@ -8,8 +8,12 @@ export const partKind = z.enum([
   'source',
   'wire',
   'breaker-pole',
+  /** A breaker pole whose device also watches what does not come back on its own poles. */
+  'ground-fault-pole',
   'disconnect-pole',
   'fuse',
+  /** Contact of a relay that stops the pump when its load falls. */
+  'protector-pole',
   'switch-pole',
   'cut-off-pole',
   'loop-device',
@@ -36,6 +40,8 @@ export const partKind = z.enum([
   'earth',
   /** No part of an installation: what a low-impedance voltmeter puts between its probes. */
   'voltmeter',
+  /** The same: what a capacitance meter measures with. */
+  'capacitance-meter',
 ]);
 export type PartKind = z.infer<typeof partKind>;
 
@@ -111,6 +117,10 @@ export const element = z.strictObject({
   id: partKind,
   resistance: quantityOf('resistance').optional(),
   reactance: quantityOf('resistance').optional(),
+  /** Rated volts that the constants of a coil stand for: at another rating volts go along, ohms with their square. */
+  ratedVolts: quantityOf('voltage').optional(),
+  /** At which a meter measures. */
+  frequency: quantityOf('frequency').optional(),
   /** Equivalent series resistance as a share of the capacitor's reactance. */
   seriesShare: z.number().nonnegative().optional(),
   pickUp: quantityOf('voltage').optional(),
@@ -142,6 +152,12 @@ export const element = z.strictObject({
       seconds: z.number().positive(),
     })
     .optional(),
+  /** What may be missing on the way back before the device opens at once: sum of the currents of its poles. */
+  residual: quantityOf('current').optional(),
+  /** Once the current is gone, heat falls to 1/e of itself in this time. */
+  coolsIn: quantityOf('time').optional(),
+  /** Share of the heat that opened it at which it closes again, or lets itself be reset. */
+  closesAt: z.number().positive().lt(1).optional(),
   /** Resistance when made open by hand or by design. */
   open: quantityOf('resistance').optional(),
   from,

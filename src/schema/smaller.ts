@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { from, id, words } from './basics.ts';
+import { from, id, quantityOf, words } from './basics.ts';
 
 /** A place where figures were read. The only record that may name a maker. */
 export const source = z.strictObject({
@@ -76,3 +76,31 @@ export const siteStep = z.strictObject({
   note: words.optional(),
 });
 export type SiteStepRecord = z.infer<typeof siteStep>;
+
+/**
+ * Something that some installations have and others lack: fuses, a ground-fault breaker, a float in
+ * the loop, a filter. It may swap pieces of the netlist for others; faults and checks may ask for it.
+ */
+export const fitting = z.strictObject({
+  id,
+  /** Chance that it is there when nobody has said. */
+  usual: z.number().min(0).max(1),
+  /** Pieces by id, each with the piece that stands in its place. */
+  replaces: z.record(id, id).optional(),
+  /** It comes with motors of this rating, said or not. */
+  motorVolts: quantityOf('voltage').optional(),
+  from,
+  note: words.optional(),
+});
+export type Fitting = z.infer<typeof fitting>;
+
+/** Checks in a fixed order, as somebody without the tool would take them: a yardstick for the sweep. */
+export const sequence = z.strictObject({
+  id,
+  checks: z.array(id).min(2),
+  /** Check → the one that takes its place on installations without the first. */
+  instead: z.record(id, id).optional(),
+  from,
+  note: words.optional(),
+});
+export type Sequence = z.infer<typeof sequence>;

@@ -51,6 +51,8 @@ export const waterSystem = z.strictObject({
     precharge: quantityOf('pressure'),
     /** Shortest fill that does not wear the motor and its switch. */
     leastFill: quantityOf('time'),
+    /** A tight system with no tap open starts no more often than this. */
+    leastRest: quantityOf('time'),
   }),
   switch: z.strictObject({
     cutIn: quantityOf('pressure'),
@@ -58,6 +60,10 @@ export const waterSystem = z.strictObject({
     cutOff: quantityOf('pressure').optional(),
   }),
   relief: quantityOf('pressure'),
+  /** How long the pump has usually run when somebody reads amps. */
+  readAfter: quantityOf('time'),
+  /** Two gauges that differ by no more than this agree. */
+  gaugesAgree: quantityOf('pressure'),
   house: z.strictObject({
     /** What a tap is opened to when somebody looks at the water. */
     usualDraw: quantityOf('flow'),
@@ -112,7 +118,7 @@ export const waterEdit = z.union([
   z.strictObject({ edit: z.literal('cut-off-open') }),
   /** The gauge shows the pressure plus the severity, or the severity for ever. */
   z.strictObject({ edit: z.literal('gauge'), shows: z.enum(['offset', 'stuck']) }),
-  /** Water stands lower than the log says, by the severity. */
+  /** The severity is the share of the water over the intake that is gone; above one the intake is dry. */
   z.strictObject({ edit: z.literal('level') }),
   /** What the well gives per length of drawdown, times the severity. */
   z.strictObject({ edit: z.literal('yield') }),
@@ -142,7 +148,7 @@ export const waterQuestion = z.enum([
   'static-level',
   'pumping-level',
   'recovery-rate',
-  'total-depth',
+  'bottom-tells',
   'precharge',
   'filter-drop',
   'tap-pressure',
@@ -153,5 +159,13 @@ export const waterQuestion = z.enum([
   'discharge',
   'first-draw',
   'switch-tells',
+  'water-at-tap',
+  'stops',
+  'starts-unused',
+  'relief',
+  'fills-isolated',
+  'cycling',
+  'gauge-tells',
+  'tube-tells',
 ]);
 export type WaterQuestion = z.infer<typeof waterQuestion>;

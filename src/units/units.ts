@@ -48,6 +48,8 @@ export const UNITS = {
   gal: { quantity: 'volume', factor: 3.785412e-3 },
   'm3/s': { quantity: 'flow', factor: 1 },
   gpm: { quantity: 'flow', factor: 3.785412e-3 / 60 },
+  'm/s': { quantity: 'speed', factor: 1 },
+  'ft/min': { quantity: 'speed', factor: 0.3048 / 60 },
   'gpm/ft': { quantity: 'specificCapacity', factor: 3.785412e-3 / 60 / 0.3048 },
   'N.m': { quantity: 'torque', factor: 1 },
   ratio: { quantity: 'ratio', factor: 1 },

@@ -47,7 +47,7 @@ describe('belief', () => {
   test('weights sum to one and none is NaN, whatever was read', () => {
     fc.assert(
       fc.property(readings, (given) => {
-        const { weights } = believe(model, [], given);
+        const { weights } = believe(model, { circumstances: [] }, given);
         const sum = weights.reduce((total, one) => total + one, 0);
         expect(sum).toBeCloseTo(1, 9);
         expect(weights.every((one) => one >= 0)).toBe(true);
@@ -59,8 +59,11 @@ describe('belief', () => {
   test('the order of the readings does not matter', () => {
     fc.assert(
       fc.property(readings, (given) => {
-        const forward = suspectWeights(model, believe(model, [], given).weights);
-        const backward = suspectWeights(model, believe(model, [], [...given].reverse()).weights);
+        const forward = suspectWeights(model, believe(model, { circumstances: [] }, given).weights);
+        const backward = suspectWeights(
+          model,
+          believe(model, { circumstances: [] }, [...given].reverse()).weights,
+        );
         for (const [suspect, weight] of forward)
           expect(Math.abs(weight - (backward.get(suspect) ?? 0))).toBeLessThan(0.05);
       }),
@@ -69,21 +72,24 @@ describe('belief', () => {
   });
 
   test('a reading that was not taken, or would not settle, changes nothing', () => {
-    const before = believe(model, [], []).weights;
+    const before = believe(model, { circumstances: [] }, []).weights;
     for (const check of dead) {
       expect(
-        believe(model, [], [{ check, reading: { notTaken: 'no-tool' }, by: 'qualified' }]).weights,
+        believe(model, { circumstances: [] }, [{ check, reading: { notTaken: 'no-tool' }, by: 'qualified' }])
+          .weights,
       ).toEqual(before);
-      expect(believe(model, [], [{ check, reading: { unstable: true }, by: 'qualified' }]).weights).toEqual(
-        before,
-      );
+      expect(
+        believe(model, { circumstances: [] }, [{ check, reading: { unstable: true }, by: 'qualified' }])
+          .weights,
+      ).toEqual(before);
     }
   });
 
   test('circumstances multiply priors: lightning raises what lightning kills', () => {
     const key = 'motor-grounded common';
-    const plain = suspectWeights(model, believe(model, [], []).weights).get(key) ?? 0;
-    const struck = suspectWeights(model, believe(model, ['lightning'], []).weights).get(key) ?? 0;
+    const plain = suspectWeights(model, believe(model, { circumstances: [] }, []).weights).get(key) ?? 0;
+    const struck =
+      suspectWeights(model, believe(model, { circumstances: ['lightning'] }, []).weights).get(key) ?? 0;
     expect(struck).toBeGreaterThan(2 * plain);
   });
 });
@@ -96,10 +102,10 @@ describe('the planner', () => {
     const proposals = checks.map((check) => ({ checks: [check.id], minutes: 3, procedure: undefined }));
     fc.assert(
       fc.property(readings, (given) => {
-        const belief = believe(model, [], given.slice(0, 2));
-        const first = rank(belief, proposals);
+        const belief = believe(model, { circumstances: [] }, given.slice(0, 2));
+        const first = rank(belief, proposals, 'qualified');
         expect(first.every((one) => one.gain >= 0)).toBe(true);
-        expect(rank(belief, [...proposals].reverse()).map((one) => one.checks)).toEqual(
+        expect(rank(belief, [...proposals].reverse(), 'qualified').map((one) => one.checks)).toEqual(
           first.map((one) => one.checks),
         );
       }),

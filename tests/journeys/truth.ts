@@ -52,11 +52,15 @@ function faulted(system: System, fault: Fault, truth: Truth): PlantState {
   const variant = fault.variants.find((one) => one.id === truth.variant);
   if (choice === undefined || variant === undefined)
     throw new Error(`truth: ${truth.fault} ${truth.variant} does not fit this installation`);
-  return setUp(choice.input, choice.spreads).state({ edits: variant.edits, severity: truth.severity }, {});
+  return setUp(choice.input, choice.spreads).state(
+    { edits: variant.edits, water: variant.water, severity: truth.severity },
+    {},
+  );
 }
 
 function shownBy(catalog: Catalog, check: Check, at: { fault: Fault; state: PlantState }): Reading {
-  if ('signs' in check.predict) return signOf(check, at.fault);
+  const isSigned = (at.fault.signs ?? []).some((sign) => sign.check === check.id);
+  if ('signs' in check.predict || isSigned) return signOf(check, at.fault);
   const reading = at.state.read(requestOf(check));
   if (reading.kind === 'answer') return { answer: reading.answer };
   if (reading.kind === 'none') return { notTaken: 'cannot-reach' };

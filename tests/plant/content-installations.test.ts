@@ -47,6 +47,7 @@ const conductors = read(
 
 const serves = (kind: Box, row: Motor): boolean =>
   row.auxiliary === undefined &&
+  row.volts > 200 &&
   models[row.id] !== undefined &&
   row.leads === kind.leads &&
   kind.serves.includes(row.circuit) &&

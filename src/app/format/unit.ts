@@ -40,7 +40,9 @@ const LADDERS: Readonly<
   ],
   length: [{ unit: 'ft', from: 0 }],
   pressure: [{ unit: 'psi', from: 0 }],
+  pressureRate: [{ unit: 'psi/min', from: 0 }],
   flow: [{ unit: 'gpm', from: 0 }],
+  speed: [{ unit: 'ft/min', from: 0 }],
   volume: [{ unit: 'gal', from: 0 }],
   temperature: [{ unit: 'degF', from: Number.NEGATIVE_INFINITY }],
   time: [

@@ -13,7 +13,18 @@ import { inUnit } from '../../units/units.ts';
  * The choices come from the content: a box or a motor that enters the tables is on the keys at once.
  * A choice that contradicts an earlier one takes that one back, so that the two never stand together.
  */
-export const QUESTIONS = ['box', 'motor', 'supply', 'buried', 'drop', 'person', 'kit', 'happened'] as const;
+export const QUESTIONS = [
+  'box',
+  'motor',
+  'supply',
+  'buried',
+  'drop',
+  'water',
+  'fittings',
+  'person',
+  'kit',
+  'happened',
+] as const;
 export type Question = (typeof QUESTIONS)[number];
 
 type Unknown = readonly (keyof Installation)[];

@@ -6,6 +6,7 @@ import type { Texts } from '../words/texts.ts';
 import { horsepower } from './horsepower.ts';
 import type { Question } from './installation-facts.ts';
 import { motorName } from './installation-options.ts';
+import { waterFields } from './water-facts.ts';
 
 /** What a line of the title block holds, in words; nothing where it is unknown. */
 export function knownValue(
@@ -27,6 +28,18 @@ export function knownValue(
       return runValue(texts, catalog, installation.buried);
     case 'drop':
       return runValue(texts, catalog, installation.drop);
+    case 'water':
+      return joined(
+        waterFields(installation).flatMap(({ id, amount }) =>
+          amount === undefined ? [] : [`${texts.say(`water-${id}`)} ${amount}`],
+        ),
+      );
+    case 'fittings':
+      return joined(
+        Object.entries(installation.fittings ?? {}).flatMap(([id, there]) =>
+          there ? [texts.name('fittings', id)] : [],
+        ),
+      );
     case 'person':
       return texts.name('persons', person);
     case 'kit':

@@ -12,6 +12,12 @@ const SHOWN: Readonly<Record<NumberReads['quantity'], readonly string[]>> = {
   capacitance: ['nF', 'uF'],
   power: ['W', 'kW'],
   pressure: ['psi'],
+  pressureRate: ['psi/min'],
+  flow: ['gpm'],
+  volume: ['gal'],
+  length: ['ft'],
+  speed: ['ft/min'],
+  time: ['s', 'min'],
 };
 
 /** The unit keys of a check: those a meter may show for its quantity. */

@@ -152,6 +152,7 @@ const SIGNS: Readonly<Record<string, Readonly<Record<string, ReactNode>>>> = {
     'click-only': <MotorSign does="clicks" />,
     'hum-then-quiet': <MotorSign does="hums-then-quiet" />,
     'steady-hum': <MotorSign does="hums" />,
+    'rapid-clicking': <MotorSign does="clicks" />,
     runs: <MotorSign does="runs" />,
   },
 };

@@ -14,7 +14,8 @@ export interface SheetShapes {
 }
 
 /** Drawn by other means, or by none: a service is a pair of lines, insulation is no part. */
-const UNDRAWN: readonly Part['kind'][] = ['earth', 'insulation', 'source', 'voltmeter'];
+const BREAKERS: readonly Part['kind'][] = ['breaker-pole', 'ground-fault-pole'];
+const UNDRAWN: readonly Part['kind'][] = ['earth', 'insulation', 'source', 'voltmeter', 'capacitance-meter'];
 /** Only these carry the mark of their lead: inside a motor all is ink. */
 const COLOURED: readonly Part['kind'][] = ['conductor-buried', 'conductor-drop', 'lead-terminal', 'splice'];
 
@@ -76,7 +77,7 @@ const LOW = 70;
 function shapeOf(part: Part, { large, sheet, rect }: Placed, look: SiteLook): SymbolShape | undefined {
   const shape = symbolOf(
     part.kind,
-    !(part.kind === 'breaker-pole' && look.isOff),
+    !(BREAKERS.includes(part.kind) && look.isOff),
     large || rect.height >= LOW,
   );
   if (large || shape === undefined) return shape;

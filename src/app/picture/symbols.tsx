@@ -56,11 +56,13 @@ const blade: SymbolShape = { half: 5, reach: 6, shape: <path d="M-5-6V6M5-6V6M-5
 export function symbolOf(kind: PartKind, isMade: boolean, large = true): SymbolShape | undefined {
   switch (kind) {
     case 'breaker-pole':
+    case 'ground-fault-pole':
     case 'disconnect-pole':
       return isMade ? made : parted;
     case 'switch-pole':
     case 'cut-off-pole':
     case 'loop-device':
+    case 'protector-pole':
       return made;
     case 'relay-contact':
     case 'contactor-pole':
@@ -95,6 +97,7 @@ export function symbolOf(kind: PartKind, isMade: boolean, large = true): SymbolS
     case 'conductor-buried':
     case 'conductor-drop':
     case 'voltmeter':
+    case 'capacitance-meter':
       return undefined;
     default: {
       const never: never = kind;

@@ -1,6 +1,5 @@
 import type { NextStep } from '../../../machines/call/types.ts';
 import type { OpenCase } from '../hooks/use-case.ts';
-import { useRoute } from '../hooks/use-route.ts';
 import { Key } from '../parts/key.tsx';
 import { useTexts } from '../words/use-texts.tsx';
 import { CheckScreen } from './check-screen.tsx';
@@ -43,7 +42,6 @@ export function ProofScreen({ open, proof }: { open: OpenCase; proof: Proof }) {
 
 function ProofDone({ open, proof }: { open: OpenCase; proof: Proof }) {
   const texts = useTexts();
-  const { go } = useRoute();
   const { say } = texts;
   const odd = proof.done.filter(
     (one) => one.outcome !== 'as-expected' && one.outcome !== 'not-taken' && isNumber(one.reading),
@@ -74,13 +72,9 @@ function ProofDone({ open, proof }: { open: OpenCase; proof: Proof }) {
       }
       keys={
         <>
-          {odd.length > 0 ? (
-            <Key onPress={() => void open.say({ kind: 'visit', type: 'repair-did-not-help' })}>
-              {say('no-help')}
-            </Key>
-          ) : (
-            <Key onPress={() => go({ screen: 'trail', case: open.id, about: [] })}>{say('look-again')}</Key>
-          )}
+          <Key onPress={() => void open.say({ kind: 'visit', type: 'repair-did-not-help' })}>
+            {say('no-help')}
+          </Key>
           <Key main onPress={() => void open.say({ kind: 'visit', type: 'closed' })}>
             {say('proof-close')}
           </Key>

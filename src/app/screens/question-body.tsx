@@ -2,8 +2,10 @@ import type { Question } from '../hooks/installation-facts.ts';
 import type { OpenCase } from '../hooks/use-case.ts';
 import { BoxQuestion } from './known-box.tsx';
 import { CableQuestion } from './known-cable.tsx';
+import { FittingsQuestion } from './known-fittings.tsx';
 import { HappenedQuestion, KitQuestion } from './known-lists.tsx';
 import { MotorQuestion, SupplyQuestion } from './known-motor.tsx';
+import { WaterQuestion } from './known-water.tsx';
 import { PersonKeys } from './person-keys.tsx';
 
 /** The keys of one line of the title block. Each tap is stored by itself. */
@@ -18,6 +20,10 @@ export function QuestionBody({ open, question }: { open: OpenCase; question: Que
     case 'buried':
     case 'drop':
       return <CableQuestion open={open} run={question} />;
+    case 'water':
+      return <WaterQuestion open={open} />;
+    case 'fittings':
+      return <FittingsQuestion open={open} />;
     case 'person':
       return (
         <PersonKeys

@@ -46,7 +46,7 @@ export function RepairScreen({ open, repair }: { open: OpenCase; repair: Repair 
             {say('back-to-verdict')}
           </Key>
           {refer === undefined && (
-            <Key main onPress={() => void open.say({ kind: 'visit', type: 'repaired' })}>
+            <Key main onPress={() => void open.say({ kind: 'visit', type: 'repaired', note: verdict.action })}>
               {say('repaired')}
             </Key>
           )}

@@ -40,6 +40,11 @@ export function VerdictScreen({ open, verdict }: { open: OpenCase; verdict: Verd
               <strong>{say('overturn')}</strong> {fault.overturn}
             </p>
           )}
+          {verdict.causes.map(({ fault: cause, action }) => (
+            <p key={cause}>
+              <strong>{say('look-for-cause')}</strong> {texts.fault(cause).name}: {texts.action(action).name}
+            </p>
+          ))}
           {verdict.owed.length > 0 && (
             <p>
               <strong>{say('owed')}:</strong>{' '}

@@ -1,4 +1,4 @@
-import { type Hypothesis, hypothesesOf } from '../../diagnosis/belief/hypotheses.ts';
+import { type Hypothesis, hypothesesOf, injectionOf } from '../../diagnosis/belief/hypotheses.ts';
 import { setUp } from '../../plant/plant.ts';
 import { didYouMean } from '../../records/nearest.ts';
 import { caseInput } from '../case-input.ts';
@@ -25,7 +25,7 @@ async function run(given: Given, around: Around): Promise<Answer> {
   const chosen = chooseFault(given, around, ready);
   if ('wrong' in chosen) return badInput(chosen.wrong);
   const { choice } = ready;
-  const injection = { edits: chosen.hypothesis.edits, severity: chosen.severity };
+  const injection = injectionOf(chosen.hypothesis, chosen.severity);
   const plant = setUp(choice.input, choice.spreads).state(injection, {});
   const { fault } = chosen.hypothesis;
   const asked = { catalog: around.catalog, windows: ready.windows, plant, meter: input.state.meter, fault };
@@ -59,7 +59,9 @@ function chooseFault(
   const id = flags.get('fault') ?? '';
   if (!Object.hasOwn(catalog.faults, id))
     return { wrong: `--fault: there is no fault "${id}". ${suggestion(id, Object.keys(catalog.faults))}` };
-  const here = hypothesesOf(catalog, ready.system).filter((one) => one.fault.id === id && one.choice === 0);
+  const here = hypothesesOf(catalog, ready.system).filter(
+    (one) => one.fault.id === id && one.choice === 0 && one.cause === undefined,
+  );
   const variants = here.map((one) => one.variant);
   const [first] = here;
   if (first === undefined)

@@ -4,7 +4,7 @@ import { of } from '../../units/units.ts';
 import { figure } from '../judgements.ts';
 import type { Channel } from './channel.ts';
 import { type Gaussian, observe, observeOver, project } from './gaussian.ts';
-import { priorsOf } from './hypotheses.ts';
+import { type Before, priorsOf } from './hypotheses.ts';
 import type { BeliefModel } from './model.ts';
 import { toScale } from './scale.ts';
 
@@ -41,12 +41,8 @@ export interface Given {
   readonly confirmed?: boolean;
 }
 
-export function believe(
-  model: BeliefModel,
-  circumstances: readonly string[],
-  answers: readonly Given[],
-): Belief {
-  const priors = priorsOf(model.hypotheses, circumstances);
+export function believe(model: BeliefModel, before: Before, answers: readonly Given[]): Belief {
+  const priors = priorsOf(model.hypotheses, before);
   const weights = Float64Array.from(
     model.pieces,
     (piece, index) => priors[model.owner[index]!]! * piece.share,
@@ -128,14 +124,27 @@ function answerLikelihood(
   given: Given,
   channel: Extract<Channel, { kind: 'answers' }>,
 ): number {
-  const { knowledge } = model;
   const answer = 'answer' in given.reading ? given.reading.answer : '';
-  const instrument = knowledge.instruments[knowledge.checks[given.check]?.instrument ?? ''];
-  const reliability = instrument?.reliability?.[given.by] ?? 1;
-  const probability = channel.probability[answer] ?? 0;
-  const others = Math.max(1, Object.keys(channel.probability).length - 1);
-  const told = reliability * probability + ((1 - reliability) * (1 - probability)) / others;
+  const told = toldBy(model, given, channel.probability)[answer] ?? 0;
   return (1 - model.misreading) * told + model.misreading / 2;
+}
+
+/** Answers as they will be told: right as often as this person is with this instrument, else any other. */
+export function toldBy(
+  model: BeliefModel,
+  asked: { readonly check: string; readonly by: Person },
+  probability: Readonly<Record<string, number>>,
+): Readonly<Record<string, number>> {
+  const { instruments, checks } = model.knowledge;
+  const reliability = instruments[checks[asked.check]?.instrument ?? '']?.reliability?.[asked.by] ?? 1;
+  if (reliability === 1) return probability;
+  const others = Math.max(1, Object.keys(probability).length - 1);
+  return Object.fromEntries(
+    Object.entries(probability).map(([answer, share]) => [
+      answer,
+      reliability * share + ((1 - reliability) * (1 - share)) / others,
+    ]),
+  );
 }
 
 /** No fault that still matters has a piece within reach of the reading. */

@@ -1,4 +1,10 @@
-import type { PlantReading, PlantState, ReadingRequest, UnknownName } from '../../plant/types.ts';
+import {
+  type PlantReading,
+  type PlantState,
+  type ReadingRequest,
+  type UnknownName,
+  WATER_UNKNOWNS,
+} from '../../plant/types.ts';
 import type { Check } from '../../schema/check.ts';
 import type { Fault } from '../../schema/fault.ts';
 import { figure, figureOf } from '../judgements.ts';
@@ -6,6 +12,7 @@ import type { Knowledge } from '../knowledge.ts';
 import { type MeterClass, meterScale } from '../windows/meter.ts';
 import { AXIS_COUNT, axisOf } from './dimensions.ts';
 import type { Line } from './gaussian.ts';
+import { signsOf } from './hypotheses.ts';
 import type { Piece } from './piece.ts';
 import { type ScaleShape, toScale } from './scale.ts';
 
@@ -47,14 +54,21 @@ const REACHES: readonly (readonly [UnknownName, Reach])[] = [
   ['insulation', { step: 1, bothWays: false, onlyPowered: false }],
 ];
 
+/** Level, yield and the rest bend the water readings, and move no other. */
+const WATER_REACHES: typeof REACHES = WATER_UNKNOWNS.map((name) => [
+  name,
+  { step: 1, bothWays: false, onlyPowered: false },
+]);
+
 export function channelOf(
   knowledge: Knowledge,
   check: Check,
-  asked: { piece: Piece; meter: MeterClass },
+  asked: { piece: Piece; meter: MeterClass; base?: Channel | undefined },
 ): Channel {
   const { piece, meter } = asked;
   if ('sumTest' in check.predict) return SILENT;
-  if ('signs' in check.predict) return signsChannel(knowledge, check, piece.hypothesis);
+  const signs = signsOf(piece.hypothesis, check.id);
+  if ('signs' in check.predict || signs.length > 0) return signsChannel(knowledge, check, signs);
   const request = requestOf(check);
   const centre = piece.stateAt('centre', 0).read(request);
   if (centre.kind === 'none') return SILENT;
@@ -65,6 +79,7 @@ export function channelOf(
     request,
     centre,
     scale: meterScale(knowledge, check, meter),
+    base: asked.base,
   });
 }
 
@@ -89,6 +104,8 @@ interface NumberAsked {
   readonly request: ReadingRequest;
   readonly centre: Extract<PlantReading, { kind: 'value' }>;
   readonly scale: { shape: ScaleShape; top: number | undefined };
+  /** Prediction whose slopes hold here too; only the severity is this piece's own. */
+  readonly base: Channel | undefined;
 }
 
 function numberChannel(knowledge: Knowledge, asked: NumberAsked): Channel {
@@ -99,14 +116,18 @@ function numberChannel(knowledge: Knowledge, asked: NumberAsked): Channel {
     return reading.kind === 'value' ? toScale(reading.value, scale.shape) : undefined;
   };
   const middle = toScale(centre.value, scale.shape);
-  const fill = (axis: UnknownName | 'severity', reach: Reach): void => {
+  const fill = (axis: UnknownName | 'severity' | 'causeSeverity', reach: Reach): void => {
     const up = z(piece.stateAt(axis, reach.step));
     const down = reach.bothWays ? z(piece.stateAt(axis, -reach.step)) : undefined;
     slopes[axisOf(axis)] = slope({ up, down, middle, step: reach.step });
   };
   const powered = request.site.powered;
-  for (const [axis, reach] of REACHES) if (powered || !reach.onlyPowered) fill(axis, reach);
+  const reaches = 'water' in request.predict ? WATER_REACHES : REACHES;
+  if (asked.base?.kind === 'number') slopes.set(asked.base.line.slopes);
+  else for (const [axis, reach] of reaches) if (powered || !reach.onlyPowered) fill(axis, reach);
   if (piece.hasSeverity) fill('severity', { step: SEVERITY_STEP, bothWays: true, onlyPowered: false });
+  if (piece.hasCauseSeverity)
+    fill('causeSeverity', { step: SEVERITY_STEP, bothWays: true, onlyPowered: false });
   addModelError(knowledge, asked, slopes);
   return { kind: 'number', line: { centre: middle, slopes }, scale: scale.shape, top: scale.top };
 }
@@ -154,10 +175,9 @@ function answersChannel(check: Check, piece: Piece, request: ReadingRequest): Ch
 }
 
 /** A category that faults carry signs for; a fault without a sign shows what a sound system shows. */
-function signsChannel(knowledge: Knowledge, check: Check, hypothesis: { fault: Fault }): Channel {
+function signsChannel(knowledge: Knowledge, check: Check, own: NonNullable<Fault['signs']>): Channel {
   if (!('answers' in check.reads)) return SILENT;
   const { answers } = check.reads;
-  const own = (hypothesis.fault.signs ?? []).filter((sign) => sign.check === check.id);
   const signs = own.length > 0 ? own : (check.usual ?? []);
   if (signs.length === 0 && check.expected === undefined) return SILENT;
   const given: Record<string, number> = {};

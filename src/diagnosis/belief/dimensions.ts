@@ -1,10 +1,18 @@
-import { UNKNOWNS } from '../../plant/types.ts';
+import { UNKNOWNS, WATER_UNKNOWNS } from '../../plant/types.ts';
 
 /**
  * The axes of a piece's Gaussian: what is unknown of the installation, one model error for each
- * regime in which readings share it, and the severity within the piece's own stratum.
+ * regime in which readings share it, the severity within the piece's own stratum, and that of a
+ * cause over its whole span.
  */
-export const AXES = [...UNKNOWNS, 'modelRunning', 'modelSaturated', 'severity'] as const;
+export const AXES = [
+  ...UNKNOWNS,
+  ...WATER_UNKNOWNS,
+  'modelRunning',
+  'modelSaturated',
+  'severity',
+  'causeSeverity',
+] as const;
 export type Axis = (typeof AXES)[number];
 
 export const AXIS_COUNT = AXES.length;

@@ -1,12 +1,13 @@
 import { setUp } from '../../plant/plant.ts';
-import type { Plant } from '../../plant/types.ts';
+import type { Margins, Plant } from '../../plant/types.ts';
 import { figure } from '../judgements.ts';
 import type { Knowledge } from '../knowledge.ts';
 import type { System } from '../system.ts';
 import type { MeterClass } from '../windows/meter.ts';
 import { type Channel, channelOf } from './channel.ts';
 import { type Hypothesis, hypothesesOf } from './hypotheses.ts';
-import { type Piece, piecesOf } from './piece.ts';
+import { type Marched, type ModeShare, type Piece, piecesOf } from './piece.ts';
+import { twinsOf } from './twins.ts';
 
 /**
  * All that belief knows of one installation before any reading: its pieces, and what each of them
@@ -30,26 +31,69 @@ export interface BeliefModel {
 export function buildModel(knowledge: Knowledge, system: System, meter: MeterClass): BeliefModel {
   const plants = system.choices.map((choice) => setUp(choice.input, choice.spreads));
   const hypotheses = hypothesesOf(knowledge, system);
-  const smallest = figure(knowledge.judgements, 'smallest-mode-share');
+  const smallestShare = figure(knowledge.judgements, 'smallest-mode-share');
+  const shares = modeShares();
   const pieces: Piece[] = [];
   const owner: number[] = [];
   hypotheses.forEach((hypothesis, index) => {
-    for (const piece of piecesOf(hypothesis, plants[hypothesis.choice]!, smallest)) {
+    const asked = {
+      smallestShare,
+      modes: (electrical: string, march: Marched) => shares(hypothesis.choice, electrical, march),
+    };
+    for (const piece of piecesOf(hypothesis, plants[hypothesis.choice]!, asked)) {
       pieces.push(piece);
       owner.push(index);
     }
   });
   const channels = new Map<string, Channel>();
+  const twins = twinsOf(pieces);
   const channel = (index: number, check: string): Channel => {
-    const key = `${index} ${check}`;
-    const known = channels.get(key);
-    if (known !== undefined) return known;
     const record = knowledge.checks[check];
     if (record === undefined) throw new Error(`belief: no check ${check}; the fold must drop unknown checks`);
-    const built = channelOf(knowledge, record, { piece: pieces[index]!, meter });
-    channels.set(key, built);
-    return built;
+    const key = `${twins.nameFor(index, record)} ${check}`;
+    return remembered(channels, key, () => {
+      const base = twins.baseFor(index, record);
+      return channelOf(knowledge, record, {
+        piece: pieces[index]!,
+        meter,
+        base: base === undefined ? undefined : channel(base, check),
+      });
+    });
   };
   const misreading = figure(knowledge.judgements, 'misreading');
   return { knowledge, system, meter, plants, hypotheses, pieces, owner, misreading, channel };
 }
+
+function remembered<K, T>(known: Map<K, T>, key: K, make: () => T): T {
+  const kept = known.get(key);
+  if (kept !== undefined) return kept;
+  const made = make();
+  known.set(key, made);
+  return made;
+}
+
+/** Margins that differ by less give the same modes: the spread of a margin is about a half. */
+const SAME_MARGIN = 0.02;
+
+/**
+ * Modes of each electrical fault on each choice, worked out once. A fault that leaves the margins of
+ * another as they are (a leak, an open ground) has its modes.
+ */
+function modeShares() {
+  const known = new Map<string, readonly ModeShare[]>();
+  const marched = new Map<number, { margins: Margins; modes: readonly ModeShare[] }[]>();
+  return (choice: number, electrical: string, march: Marched): readonly ModeShare[] =>
+    remembered(known, `${choice} ${electrical}`, () => {
+      const margins = march.margins();
+      const others = remembered(marched, choice, () => []);
+      const alike = others.find((one) => isSame(one.margins, margins));
+      if (alike !== undefined) return alike.modes;
+      const modes = march.modes(margins);
+      others.push({ margins, modes });
+      return modes;
+    });
+}
+
+const isSame = (one: Margins, other: Margins): boolean =>
+  isNear(one.start, other.start) && isNear(one.release, other.release);
+const isNear = (one: number, other: number): boolean => one === other || Math.abs(one - other) < SAME_MARGIN;

@@ -2,7 +2,7 @@ import type { Injection, Margins, Mode, Plant, PlantState, UnknownName } from '.
 import { UNKNOWNS } from '../../plant/types.ts';
 import { AXIS_COUNT, axisOf } from './dimensions.ts';
 import { type Gaussian, type Line, onSide, standard } from './gaussian.ts';
-import type { Hypothesis } from './hypotheses.ts';
+import { type Hypothesis, injectionOf, severityAt, touched } from './hypotheses.ts';
 
 /**
  * A hypothesis held in pieces: one for each stratum of its severity and each mode of the plant.
@@ -20,20 +20,44 @@ export interface Piece {
   readonly share: number;
   readonly start: Gaussian;
   /** The plant in this piece with one axis moved; built when first asked for. */
-  stateAt(axis: UnknownName | 'severity' | 'centre', step: number): PlantState;
+  stateAt(axis: Moved, step: number): PlantState;
   readonly hasSeverity: boolean;
+  /** It has a cause beside it that may have gone more or less far. */
+  readonly hasCauseSeverity: boolean;
 }
+
+/** What one state of a piece has moved. */
+type Moved = UnknownName | 'severity' | 'causeSeverity' | 'centre';
 
 /** Beyond this margin the other mode holds next to nothing: one standard deviation of a margin is about a half. */
 const SURE = 3;
 
+export interface PiecesAsked {
+  readonly smallestShare: number;
+  /**
+   * Modes are a matter of the electrical side: hypotheses that touch it alike share them. (The load that
+   * a water fault leaves moves the margin of the release by less than its spread.)
+   */
+  modes(electrical: string, make: Marched): readonly ModeShare[];
+}
+
+/** What a march from standstill costs: its margins first, its modes only where they are not known yet. */
+export interface Marched {
+  margins(): Margins;
+  modes(margins: Margins): readonly ModeShare[];
+}
+
 /** All pieces of a hypothesis whose share is worth holding. */
-export function piecesOf(hypothesis: Hypothesis, plant: Plant, smallestShare: number): Piece[] {
+export function piecesOf(hypothesis: Hypothesis, plant: Plant, asked: PiecesAsked): Piece[] {
   const strata = hypothesis.fault.severity?.strata ?? 1;
   const pieces: Piece[] = [];
   for (let stratum = 0; stratum < strata; stratum++) {
-    for (const { mode, share, gaussian } of modesOf(hypothesis, plant, stratum)) {
-      if (share < smallestShare) continue;
+    const modes = asked.modes(touched(hypothesis, stratum).electrical, {
+      margins: () => plant.state(injectionAt(hypothesis, stratum, 0), {}).margins,
+      modes: (margins) => modesOf(hypothesis, plant, { stratum, margins }),
+    });
+    for (const { mode, share, gaussian } of modes) {
+      if (share < asked.smallestShare) continue;
       pieces.push({
         hypothesis,
         stratum,
@@ -42,24 +66,16 @@ export function piecesOf(hypothesis: Hypothesis, plant: Plant, smallestShare: nu
         start: gaussian,
         stateAt: statesOf(hypothesis, plant, { stratum, mode }),
         hasSeverity: hypothesis.fault.severity !== undefined,
+        hasCauseSeverity: hypothesis.cause?.fault.severity !== undefined,
       });
     }
   }
   return pieces;
 }
 
-/** Severity at a step of standard deviations from the middle of a stratum, in SI or as a factor. */
-export function severityAt(hypothesis: Hypothesis, stratum: number, step: number): number | undefined {
-  const severity = hypothesis.fault.severity;
-  if (severity === undefined) return undefined;
-  const middle = (stratum + 0.5) / severity.strata;
-  const share = Math.min(1, Math.max(0, middle + step / (severity.strata * Math.sqrt(12))));
-  const { low, high } = severity.span;
-  return severity.scale === 'log' ? low * (high / low) ** share : low + (high - low) * share;
-}
-
-function injectionAt(hypothesis: Hypothesis, stratum: number, step: number): Injection {
-  return { edits: hypothesis.edits, severity: severityAt(hypothesis, stratum, step) };
+function injectionAt(hypothesis: Hypothesis, stratum: number, step: number, causeStep = 0): Injection {
+  const strata = hypothesis.fault.severity?.strata ?? 1;
+  return injectionOf(hypothesis, severityAt(hypothesis.fault, { stratum, strata }, step), causeStep);
 }
 
 function statesOf(
@@ -72,22 +88,32 @@ function statesOf(
     const key = `${axis}${step}`;
     const known = kept.get(key);
     if (known !== undefined) return known;
-    const injection = injectionAt(hypothesis, at.stratum, axis === 'severity' ? step : 0);
-    const unknowns = axis === 'severity' || axis === 'centre' ? {} : { [axis]: step };
+    const injection = injectionAt(
+      hypothesis,
+      at.stratum,
+      axis === 'severity' ? step : 0,
+      axis === 'causeSeverity' ? step : 0,
+    );
+    const isUnknown = axis !== 'severity' && axis !== 'causeSeverity' && axis !== 'centre';
+    const unknowns = isUnknown ? { [axis]: step } : {};
     const state = plant.state(injection, unknowns, at.mode);
     kept.set(key, state);
     return state;
   };
 }
 
-interface ModeShare {
+export interface ModeShare {
   readonly mode: Mode;
   readonly share: number;
   readonly gaussian: Gaussian;
 }
 
-function modesOf(hypothesis: Hypothesis, plant: Plant, stratum: number): ModeShare[] {
-  const margins = plant.state(injectionAt(hypothesis, stratum, 0), {}).margins;
+function modesOf(
+  hypothesis: Hypothesis,
+  plant: Plant,
+  at: { stratum: number; margins: Margins },
+): ModeShare[] {
+  const { stratum, margins } = at;
   const prior = standard(AXIS_COUNT);
   const startSure = certain(margins.start);
   const releaseSure = certain(margins.release);

@@ -1,4 +1,5 @@
-import type { Suspect } from '../types.ts';
+import { figure } from '../judgements.ts';
+import type { Suspect, Verdict } from '../types.ts';
 import type { Belief } from './believe.ts';
 import type { BeliefModel } from './model.ts';
 
@@ -25,6 +26,26 @@ export function suspectWeights(model: BeliefModel, weights: Float64Array): Map<s
     sums.set(key, (sums.get(key) ?? 0) + weights[index]!);
   });
   return sums;
+}
+
+/** What may have caused the faults of a repair, each with its share of the repair's probability. */
+export function causesOf({ model, weights }: Belief, action: string): Verdict['causes'] {
+  const sums = new Map<string, { fault: string; action: string; probability: number }>();
+  let total = 0;
+  model.owner.forEach((owner, index) => {
+    const hypothesis = model.hypotheses[owner]!;
+    if (hypothesis.action !== action) return;
+    total += weights[index]!;
+    if (hypothesis.cause === undefined) return;
+    const { fault, action: repair } = hypothesis.cause;
+    const before = sums.get(fault.id)?.probability ?? 0;
+    sums.set(fault.id, { fault: fault.id, action: repair, probability: before + weights[index]! });
+  });
+  const least = figure(model.knowledge.judgements, 'least-cause');
+  return [...sums.values()]
+    .map((one) => ({ ...one, probability: total > 0 ? one.probability / total : 0 }))
+    .filter(({ probability }) => probability >= least)
+    .sort((one, other) => other.probability - one.probability || byId(one.fault, other.fault));
 }
 
 const RULED_OUT = 0.01;

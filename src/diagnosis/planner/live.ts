@@ -1,8 +1,10 @@
-import type { Belief } from '../belief/believe.ts';
+import type { Person } from '../../schema/basics.ts';
+import { type Belief, toldBy } from '../belief/believe.ts';
 import type { Channel } from '../belief/channel.ts';
 import { project } from '../belief/gaussian.ts';
 import { below } from '../belief/normal.ts';
 import { toScale } from '../belief/scale.ts';
+import { figure } from '../judgements.ts';
 
 /**
  * The pieces that still matter, and what each would show for one check, laid out for quick sums.
@@ -16,9 +18,13 @@ export interface LivePieces {
   /** Number of the repair action of each. */
   readonly action: Int32Array;
   readonly actions: readonly string[];
+  /** Who will answer: a caller's word moves belief less than a technician's. */
+  readonly by: Person;
 }
 
-export function livePieces(belief: Belief, keep: { share: number; most: number }): LivePieces {
+export function livePieces(belief: Belief, by: Person): LivePieces {
+  const { judgements } = belief.model.knowledge;
+  const keep = { share: figure(judgements, 'live-share'), most: figure(judgements, 'live-pieces-most') };
   const { model, weights } = belief;
   const order = Array.from(weights.keys()).sort((a, b) => weights[b]! - weights[a]! || a - b);
   const index: number[] = [];
@@ -34,6 +40,7 @@ export function livePieces(belief: Belief, keep: { share: number; most: number }
     weight: Float64Array.from(index, (piece) => weights[piece]! / sum),
     action: Int32Array.from(index, (piece) => actions.indexOf(model.hypotheses[model.owner[piece]!]!.action)),
     actions,
+    by,
   };
 }
 
@@ -66,7 +73,11 @@ export function columnOf(belief: Belief, live: LivePieces, check: string): Colum
     return {
       kind: 'answers',
       answers: Object.keys(first.probability),
-      rows: channels.map((channel) => (channel.kind === 'answers' ? channel.probability : undefined)),
+      rows: channels.map((channel) =>
+        channel.kind === 'answers'
+          ? toldBy(belief.model, { check, by: live.by }, channel.probability)
+          : undefined,
+      ),
     };
   }
   return {

@@ -1,3 +1,4 @@
+import type { Person } from '../../schema/basics.ts';
 import type { Belief } from '../belief/believe.ts';
 import { fromScale } from '../belief/scale.ts';
 import { figure } from '../judgements.ts';
@@ -10,12 +11,9 @@ import { outcomesOf, type Shown } from './outcomes.ts';
  * What would each outcome of the next check mean? The same outcomes that ranked the check, judged
  * against its window and gathered by name, each with the suspects that would then lead.
  */
-export function previewOutcomes(belief: Belief, window: ExpectedWindow): OutcomePreview[] {
+export function previewOutcomes(belief: Belief, window: ExpectedWindow, by: Person): OutcomePreview[] {
   const { judgements } = belief.model.knowledge;
-  const live = livePieces(belief, {
-    share: figure(judgements, 'live-share'),
-    most: figure(judgements, 'live-pieces-most'),
-  });
+  const live = livePieces(belief, by);
   const column = columnOf(belief, live, window.check);
   if (column === undefined) return [];
   const noneShare = figure(judgements, 'none-share');

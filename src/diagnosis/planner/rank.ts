@@ -1,3 +1,4 @@
+import type { Person } from '../../schema/basics.ts';
 import type { Belief } from '../belief/believe.ts';
 import { byId, entropy } from '../belief/summary.ts';
 import { figure } from '../judgements.ts';
@@ -29,12 +30,9 @@ export interface RankedProposal extends Proposal {
 }
 
 /** Proposals by bits per minute, best first; ties by id. */
-export function rank(belief: Belief, proposals: readonly Proposal[]): RankedProposal[] {
+export function rank(belief: Belief, proposals: readonly Proposal[], by: Person): RankedProposal[] {
   const { judgements } = belief.model.knowledge;
-  const live = livePieces(belief, {
-    share: figure(judgements, 'live-share'),
-    most: figure(judgements, 'live-pieces-most'),
-  });
+  const live = livePieces(belief, by);
   const least = figure(judgements, 'least-minutes');
   return proposals
     .map((proposal) => {

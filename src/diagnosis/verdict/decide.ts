@@ -1,5 +1,6 @@
 import { type Belief, believe, type Given } from '../belief/believe.ts';
-import { actionWeights, suspectsOf } from '../belief/summary.ts';
+import type { Before } from '../belief/hypotheses.ts';
+import { actionWeights, causesOf, suspectsOf } from '../belief/summary.ts';
 import { figureOf } from '../judgements.ts';
 import type { EvidenceLine, ExpectedWindow, JudgedReading, Suspect, Verdict } from '../types.ts';
 import { evidenceFor } from './evidence.ts';
@@ -15,7 +16,7 @@ import { type Owed, owedRules } from './rules.ts';
 export interface Deciding {
   readonly belief: Belief;
   readonly answers: readonly Given[];
-  readonly circumstances: readonly string[];
+  readonly before: Before;
   readonly judged: ReadonlyMap<string, JudgedReading>;
   readonly windows: Readonly<Record<string, ExpectedWindow>>;
   applies(check: string): boolean;
@@ -109,6 +110,7 @@ function verdictOf(
     verdictClass: first?.verdict ?? 'watch',
     action: subject.action.id,
     faults,
+    causes: causesOf(deciding.belief, subject.action.id),
     probability: subject.probability,
     evidence: carrying(subject.evidence),
     owed: [],
@@ -136,13 +138,13 @@ function honestEnding(
 
 /** The reading whose removal restores sense, when some reading is beyond every live piece. */
 function takeAgain(deciding: Deciding): string | undefined {
-  const { belief, answers, circumstances } = deciding;
+  const { belief, answers, before } = deciding;
   if (!belief.trace.some((line) => line.surprising)) return undefined;
   let best: { check: string; evidence: number } | undefined;
   for (const left of belief.trace) {
     const without = believe(
       belief.model,
-      circumstances,
+      before,
       answers.filter((one) => one.check !== left.check),
     );
     if (without.trace.some((line) => line.surprising)) continue;

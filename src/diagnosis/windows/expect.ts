@@ -10,6 +10,7 @@ import { ohmsWindow } from './ohms.ts';
 import { sound } from './sound.ts';
 import { sumWindow } from './sum-test.ts';
 import { voltsWindow } from './volts.ts';
+import { waterWindow } from './water.ts';
 
 /**
  * What should this check read on this very installation, sound?
@@ -26,7 +27,10 @@ export function expectedWindow(asked: Asked, check: Check): ExpectedWindow {
       ? { ...base, kind: 'unknown', missing: [] }
       : { ...base, kind: 'answer', answer };
   }
-  const drafts = asked.system.choices.map((choice) => draft(asked, check, choice));
+  const { choices } = asked.system;
+  const drafts = ('water' in check.predict ? choices.slice(0, 1) : choices).map((choice) =>
+    draft(asked, check, choice),
+  );
   return combine(asked, check, drafts);
 }
 
@@ -38,6 +42,7 @@ export function expectedWindows(asked: Asked, checks: readonly Check[]): Record<
 function draft(asked: Asked, check: Check, choice: SystemChoice): Draft {
   if (check.band !== undefined) return bandWindow(check);
   if ('sumTest' in check.predict) return sumWindow(asked, choice);
+  if ('water' in check.predict) return waterWindow(asked, check, choice);
   if (!('reads' in check.predict)) return { kind: 'unknown', parts: [], quality: 'practice', missing: [] };
   switch (check.predict.reads) {
     case 'ohms':
@@ -49,8 +54,10 @@ function draft(asked: Asked, check: Check, choice: SystemChoice): Draft {
     case 'amps':
     case 'amps-at-start':
     case 'watts':
+    case 'residual':
       return ampsWindow(asked, check, choice);
     case 'capacitance':
+    case 'capacitance-in-service':
       return capacitanceWindow(asked, check, choice);
     default: {
       const never: never = check.predict.reads;

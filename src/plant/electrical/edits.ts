@@ -51,7 +51,7 @@ const SOUND: PartCondition = {
 
 interface Draft {
   readonly layout: Layout;
-  readonly severity: number | undefined;
+  severity: number | undefined;
   readonly parts: PartCondition[];
   from: Int16Array;
   to: Int16Array;
@@ -74,7 +74,10 @@ export function applyEdits(layout: Layout, injection: Injection): Faulted {
     shaft: { locked: false, drag: 1, free: false },
     command: undefined,
   };
-  for (const edit of injection.edits) apply(draft, edit);
+  for (const fault of [injection, injection.beside]) {
+    draft.severity = fault?.severity;
+    for (const edit of fault?.edits ?? []) apply(draft, edit);
+  }
   return draft;
 }
 

@@ -81,10 +81,15 @@ function fill(circuit: Circuit, index: number): void {
   circuit.apart[index] = open === undefined ? 0 : 1 / open;
 }
 
-/** The first source is leg one at the phase of reference, every other one opposes it. */
+/**
+ * The first source is leg one at the phase of reference, every other one opposes it; together they
+ * give the supply volts, so that one alone, against the neutral, gives the whole.
+ */
 function legs({ layout, faulted, context, emf }: Circuit): void {
-  partsOf(layout, 'source').forEach((part, leg) => {
-    emf[part] = (leg === 0 ? 0.5 : -0.5) * context.conditions.volts * (faulted.supply.get(part) ?? 1);
+  const sources = partsOf(layout, 'source');
+  const share = context.conditions.volts / sources.length;
+  sources.forEach((part, leg) => {
+    emf[part] = (leg === 0 ? share : -share) * (faulted.supply.get(part) ?? 1);
   });
 }
 
@@ -119,7 +124,12 @@ export function assembleOhms(circuit: Circuit, position: Position, net: Network)
   stampLeaks(circuit, position, { net, most: MOST_SIEMENS_DC });
 }
 
-function stampLeaks({ faulted }: Circuit, { leads }: Position, to: { net: Network; most: number }): void {
+/** The leaks that faults add, none of them better than `most` siemens. */
+export function stampLeaks(
+  { faulted }: Circuit,
+  { leads }: Position,
+  to: { net: Network; most: number },
+): void {
   for (const leak of faulted.leaks) {
     if (leak.untilSplit && leads === 'split') continue;
     stamp(to.net, [leak.from, leak.to], [Math.min(to.most, 1 / leak.ohms), 0]);

@@ -1,6 +1,6 @@
 import type { Motor, MotorModel } from '../../schema/motor.ts';
 import { partsOf } from '../layout.ts';
-import { elementOf } from './elements/impedance.ts';
+import { elementOf, ratingShare } from './elements/impedance.ts';
 import { admittance, type Circuit, conduction, endsOf } from './install.ts';
 import { fields, machineOf, soundWindings, turnAt } from './motor.ts';
 import { type Reduced, type Turning, voltsAcross } from './reduce.ts';
@@ -41,12 +41,13 @@ export function startControlOf(circuit: Circuit): StartControl {
 
 function potential(circuit: Circuit, coil: number): StartControl {
   const element = elementOf(circuit.context.input, 'relay-coil');
+  const share = ratingShare(element, circuit.context.input);
   return {
     kind: 'potential',
     coil,
-    pickUp: constant(element.pickUp, 'relay-coil', 'pickUp'),
-    dropOut: constant(element.dropOut, 'relay-coil', 'dropOut'),
-    spread: constant(element.pickUpSpread, 'relay-coil', 'pickUpSpread'),
+    pickUp: share * constant(element.pickUp, 'relay-coil', 'pickUp'),
+    dropOut: share * constant(element.dropOut, 'relay-coil', 'dropOut'),
+    spread: share * constant(element.pickUpSpread, 'relay-coil', 'pickUpSpread'),
   };
 }
 

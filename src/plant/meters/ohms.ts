@@ -85,7 +85,8 @@ function filled(
   });
 }
 
-const restOf = ({ faulted }: Circuit, site: ReadingSite): Position =>
+/** Everything that moves as it stands on a dead installation; a switch that is held listens to its hold. */
+export const restOf = ({ faulted }: Circuit, site: ReadingSite): Position =>
   atRest({ ...site, calling: faulted.command ?? site.calling });
 
 /** One ampere through the meter: the volts are the ohms. */

@@ -1,12 +1,20 @@
 import { anchorKind } from '../electrical/anchor.ts';
-import { clampedCurrent, deliveredWatts, magnitude } from '../electrical/branch.ts';
+import {
+  clampedCurrent,
+  deliveredWatts,
+  magnitude,
+  nodeIm,
+  nodeRe,
+  partCurrent,
+} from '../electrical/branch.ts';
 import { shaftLoad } from '../electrical/drive.ts';
 import { endsOf } from '../electrical/install.ts';
+import { LINE_RADIANS } from '../electrical/line.ts';
 import type { Operating } from '../electrical/operate.ts';
 import { answerOf } from '../rules.ts';
 import type { Bench } from '../state.ts';
 import type { PlantReading, ReadingRequest, ReadingSite, Regime } from '../types.ts';
-import { capacitanceAcross } from './capacitance.ts';
+import { capacitanceAcross, capacitanceBetween } from './capacitance.ts';
 import { ohmsAcross, ohmsBetween, ohmsTied } from './ohms.ts';
 import { regimeOf } from './regime.ts';
 import { loadedVolts } from './volts.ts';
@@ -26,6 +34,8 @@ export function takeReading(bench: Bench, request: ReadingRequest): PlantReading
     case 'ohms':
     case 'insulation':
       return request.site.powered ? notForThePlant : readOhms(bench, request);
+    case 'capacitance-in-service':
+      return readInService(bench, request);
     case 'capacitance':
       return readCapacitance(bench, request);
     case 'volts':
@@ -38,6 +48,8 @@ export function takeReading(bench: Bench, request: ReadingRequest): PlantReading
       return readStartAmps(bench, request);
     case 'watts':
       return readWatts(bench, request);
+    case 'residual':
+      return readResidual(bench, request);
   }
 }
 
@@ -72,11 +84,37 @@ function readOhms({ circuit, ohms }: Bench, { at, site }: ReadingRequest): Plant
   return tied === undefined || to === undefined ? noSuchNode : ohmsTied(ohms, tied, { to, site });
 }
 
-function readCapacitance({ circuit }: Bench, { at }: ReadingRequest): PlantReading {
+function readCapacitance(bench: Bench, { at, site }: ReadingRequest): PlantReading {
+  const { layout } = bench.circuit;
+  if ('between' in at) {
+    const ends = found(layout.nodes, at.between);
+    if (ends === undefined) return noSuchNode;
+    return site.powered ? notForThePlant : capacitanceBetween(bench, [ends[0]!, ends[1]!], site);
+  }
   if (!('across' in at)) return notForThePlant;
-  const part = circuit.layout.indexOf.get(at.across);
-  return part === undefined ? noSuchNode : capacitanceAcross(circuit, part);
+  const part = layout.indexOf.get(at.across);
+  return part === undefined ? noSuchNode : capacitanceAcross(bench.circuit, part);
 }
+
+/** Amps through a capacitor over volts across it; nothing where no current flows. */
+function readInService(bench: Bench, { at, site }: ReadingRequest): PlantReading {
+  const { circuit } = bench;
+  const part = 'across' in at ? circuit.layout.indexOf.get(at.across) : undefined;
+  if (part === undefined) return 'across' in at ? noSuchNode : notForThePlant;
+  if (!site.powered || circuit.machine === undefined) return noModel;
+  const isStart = circuit.layout.parts[part]!.kind === 'capacitor-start';
+  const reached = isStart ? bench.powerUp(site) : bench.operating(site);
+  const [from, to] = endsOf(circuit, part);
+  const volts = magnitude({
+    re: nodeRe(reached, from) - nodeRe(reached, to),
+    im: nodeIm(reached, from) - nodeIm(reached, to),
+  });
+  const amps = magnitude(partCurrent(circuit, reached, part));
+  if (amps < LEAST_AMPS) return { kind: 'none', reason: 'not-a-plant-reading' };
+  return value(amps / (LINE_RADIANS * volts), regimeOf(circuit, reached));
+}
+/** Below this a clamp shows its own noise. */
+const LEAST_AMPS = 0.1;
 
 function readVolts(
   bench: Bench,
@@ -118,6 +156,19 @@ function readStartAmps(bench: Bench, { at, site }: ReadingRequest): PlantReading
   if (!site.powered) return dead;
   if (bench.circuit.machine === undefined) return noModel;
   return value(magnitude(clampedCurrent(bench.circuit, bench.powerUp(site), parts)), 'saturated');
+}
+
+/**
+ * What a leakage clamp round several conductors shows. It is the difference of large currents, so
+ * none of them is anchored: what does not come back is the leak's, whatever the motor draws.
+ */
+function readResidual(bench: Bench, { at, site }: ReadingRequest): PlantReading {
+  const parts = 'clamp' in at ? found(bench.circuit.layout.indexOf, at.clamp) : undefined;
+  if (parts === undefined) return 'clamp' in at ? noSuchNode : notForThePlant;
+  if (!site.powered) return dead;
+  const reached = bench.operating(site);
+  const amps = magnitude(clampedCurrent(bench.circuit, reached, parts));
+  return value(amps, regimeOf(bench.circuit, reached));
 }
 
 function readWatts(bench: Bench, { site }: ReadingRequest): PlantReading {

@@ -59,7 +59,10 @@ export interface WaterLeak {
 /** @throws when an edit needs a severity that is not given, or a leak in the drop pipe names no depth */
 export function applyWaterEdits(input: WaterInput, injection: WaterInjection): WaterParts {
   const parts = soundParts(input);
-  for (const edit of injection.edits) apply(parts, edit, injection.severity);
+  for (const { edits, severity } of injection.beside === undefined
+    ? [injection]
+    : [injection, injection.beside])
+    for (const edit of edits) apply(parts, edit, severity);
   return parts;
 }
 
@@ -144,7 +147,7 @@ function apply(parts: WaterParts, edit: WaterEdit, given: number | undefined): v
         edit.shows === 'stuck' ? { offset: 0, stuck: severity() } : { offset: severity(), stuck: undefined };
       return;
     case 'level':
-      parts.well = { ...well, staticLevel: well.staticLevel + severity() };
+      parts.well = { ...well, staticLevel: lowered(well, severity()) };
       return;
     case 'yield':
       parts.well = { ...well, specificCapacity: well.specificCapacity * severity() };
@@ -163,6 +166,9 @@ function apply(parts: WaterParts, edit: WaterEdit, given: number | undefined): v
 function unknownEdit(edit: never): never {
   throw new Error(`plant: unknown water edit ${JSON.stringify(edit)}; add it to the interpreter`);
 }
+
+const lowered = ({ staticLevel, intake }: Well, share: number): number =>
+  staticLevel + share * Math.max(0, intake - staticLevel);
 
 function severityOf(edit: WaterEdit, severity: number | undefined): number {
   if (severity === undefined || !Number.isFinite(severity))
@@ -189,9 +195,8 @@ function leakOf(input: WaterInput, edit: Extract<WaterEdit, { edit: 'leak' }>, f
 function leakDepth(input: WaterInput, { at, depth }: Extract<WaterEdit, { edit: 'leak' }>): number {
   switch (at) {
     case 'riser':
-      if (depth === undefined || depth > input.well.intake)
-        throw new Error(`plant: a leak in the drop pipe at ${depth} m; name a depth above the intake`);
-      return depth;
+      if (depth === undefined) throw new Error('plant: a leak in the drop pipe does not name a depth; add one');
+      return Math.min(depth, input.well.intake);
     case 'check':
       return input.well.intake;
     case 'pitless':

@@ -3,6 +3,7 @@ import type { WaterParts } from './edits.ts';
 import { deliver, type Running } from './operate.ts';
 import { calls, tripsCutOff } from './pressure-switch.ts';
 import { type Loss, losingAbove } from './rest.ts';
+import { rootOf } from './root.ts';
 import type { Drive } from './types.ts';
 
 /**
@@ -41,8 +42,6 @@ export const plunges = ({ tank, switch: at }: WaterParts): boolean => tank.prech
 const cutOffTripped = (parts: WaterParts): boolean =>
   parts.switch.cutOffOpen || (plunges(parts) && tripsCutOff(parts.switch, 0));
 
-const TRIES = 40;
-
 /**
  * Pressure at which the pump gives just what leaves, never above the relief valve; nothing when it
  * gives less even against no pressure.
@@ -50,14 +49,6 @@ const TRIES = 40;
 export function settledPressure(parts: WaterParts, at: Running, loss: Loss): number {
   const spare = (pressure: number): number =>
     deliver(parts, pressure, at).gained - losingAbove(parts, pressure, loss);
-  let low = 0;
-  let high = Math.min(parts.input.relief, pressureOf(parts.pump.shutOffHead));
-  if (spare(low) <= 0) return 0;
-  if (spare(high) > 0) return high;
-  for (let n = 0; n < TRIES; n++) {
-    const middle = (low + high) / 2;
-    if (spare(middle) > 0) low = middle;
-    else high = middle;
-  }
-  return (low + high) / 2;
+  const high = Math.min(parts.input.relief, pressureOf(parts.pump.shutOffHead));
+  return rootOf(spare, { low: 0, high });
 }

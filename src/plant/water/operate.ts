@@ -2,12 +2,13 @@ import { headOf, pressureOf } from './column.ts';
 import { type Closed, type LeakPlace, outsideHead, type WaterParts } from './edits.ts';
 import { frictionHead, throughHole } from './pipe.ts';
 import { pumpHead, shaftShare } from './pump.ts';
+import { rootOf } from './root.ts';
 import { flowToIntake, pumpingLevel } from './well.ts';
 
 /**
  * What does the pump give the tank at a gauge pressure, and what does that cost its shaft?
  *
- * At a given pressure at the tank the flow out of the pump is found by bisection: the more it pumps,
+ * At a given pressure at the tank the flow out of the pump is found by closing in on it: the more it pumps,
  * the less head is left at the tank, after lift, friction and holes. Where the well gives less than
  * the pump would take, the level stands at the intake, the flow is what the well gives, and air comes
  * along. Steady at every moment: leaves out the time that water in the pipes takes to change speed.
@@ -33,8 +34,6 @@ export interface Delivery {
   readonly air: boolean;
 }
 
-const TRIES = 50;
-
 export function deliver(parts: WaterParts, pressure: number, at: Running): Delivery {
   const { well, pump } = parts;
   if (parts.noLift !== undefined || at.speed <= 0) return unmoved(parts, pressure);
@@ -44,7 +43,7 @@ export function deliver(parts: WaterParts, pressure: number, at: Running): Deliv
   if (parts.closed.has('check')) return standing(parts, pressure, at.speed);
   const spare = (flow: number): number => spareHead(parts, { pressure, flow }, at);
   if (spare(most) >= 0) return starved(parts, pressure, { ...at, most });
-  const pumped = spare(0) <= 0 ? 0 : bisect(spare, most);
+  const pumped = rootOf(spare, { low: 0, high: most });
   const level = pumpingLevel(well, pumped, at.seconds);
   const up = climb(parts, { bottom: columnAt(parts, pumped, at), flow: pumped, level });
   const gained = pumped > 0 ? up.flow : -seeping(parts, pressure, level);
@@ -63,21 +62,9 @@ export function deadHead(parts: WaterParts, speed: number): number {
   const shut: WaterParts = { ...parts, closed: new Set<Closed>(['line']) };
   const most = speed * pump.flowFactor * pump.openFlow;
   const spare = (flow: number): number => spareHead(shut, { pressure: 0, flow }, at);
-  const flow = spare(0) <= 0 ? 0 : bisect(spare, most);
+  const flow = rootOf(spare, { low: 0, high: most });
   const up = climb(shut, { bottom: columnAt(parts, flow, at), flow, level: well.staticLevel });
   return Math.max(0, pressureOf(up.column - parts.input.gaugeHeight));
-}
-
-/** The flow at which nothing is left over; `spare` falls with flow. */
-function bisect(spare: (flow: number) => number, most: number): number {
-  let low = 0;
-  let high = most;
-  for (let n = 0; n < TRIES; n++) {
-    const middle = (low + high) / 2;
-    if (spare(middle) > 0) low = middle;
-    else high = middle;
-  }
-  return (low + high) / 2;
 }
 
 /** Metres above the well top that the pump can hold up at its outlet, gas and level counted. */
@@ -131,7 +118,7 @@ function starved(parts: WaterParts, pressure: number, at: Running & { most: numb
   const level = pumpingLevel(well, at.most, at.seconds);
   const target = headOf(pressure) + parts.input.gaugeHeight;
   const short = flowToIntake(well, at.seconds) <= at.most;
-  const bottom = bisectColumn(
+  const bottom = leastColumn(
     (column) => {
       return climb(parts, { bottom: column, flow: at.most, level }).column - target;
     },
@@ -144,17 +131,9 @@ function starved(parts: WaterParts, pressure: number, at: Running & { most: numb
   return { pumped: at.most, gained: up.flow, level, load, air: short };
 }
 
-/** The least column at the pump that still reaches the tank. */
-function bisectColumn(over: (column: number) => number, most: number): number {
-  let low = -Math.abs(most) - 1;
-  let high = most;
-  if (over(low) >= 0) return low;
-  for (let n = 0; n < TRIES; n++) {
-    const middle = (low + high) / 2;
-    if (over(middle) < 0) low = middle;
-    else high = middle;
-  }
-  return high;
+/** The least column at the pump that still reaches the tank; all there is where none does. */
+function leastColumn(over: (column: number) => number, most: number): number {
+  return rootOf((column) => -over(column), { low: -Math.abs(most) - 1, high: most });
 }
 
 /** Nothing is lifted: the shaft turns free, or in air. */

@@ -10,6 +10,9 @@ export interface WaterInjection {
   readonly edits: readonly WaterEdit[];
   /** In SI or a plain factor, for the edits that use it. */
   readonly severity: number | undefined;
+  readonly beside?:
+    | { readonly edits: readonly WaterEdit[]; readonly severity: number | undefined }
+    | undefined;
 }
 
 /** What the motor does for the pump. */
@@ -34,6 +37,8 @@ export interface WaterMoment {
   readonly seconds?: number | undefined;
   /** The pump is switched off at the disconnect. */
   readonly off?: boolean | undefined;
+  /** The valve nearest the well is shut. */
+  readonly shut?: boolean | undefined;
 }
 
 export type WaterReading =

@@ -1,15 +1,16 @@
 import type { WaterQuestion } from '../../schema/water.ts';
+import { type Asked, drawOf, houseLoss, running, runningPressure, tapPressure } from './asked.ts';
 import { applyWaterEdits, type WaterParts } from './edits.ts';
-import { found, plunges, settledPressure } from './found.ts';
+import { found, plunges } from './found.ts';
 import { deadHead, deliver } from './operate.ts';
 import { calls, feltBy } from './pressure-switch.ts';
 import { drawsAir } from './rest.ts';
+import { seenAnswer } from './seen.ts';
 import { drawdownSeen, leakDown, secondsEmptying, secondsFilling } from './tank-tests.ts';
 import {
   type Drive,
   type WaterInjection,
   type WaterInput,
-  type WaterMoment,
   type WaterPlant,
   type WaterReading,
   type WaterState,
@@ -30,18 +31,18 @@ export function setUpWater(input: WaterInput): WaterPlant {
   return {
     state(injection: WaterInjection, drive: Drive = WILLING): WaterState {
       const parts = applyWaterEdits(input, injection);
+      let usual: number | undefined;
       return {
         read: (question, moment = {}) => answer({ parts, drive, moment }, question),
-        load: (moment = {}) => shaftLoad({ parts, drive, moment }),
+        load: (moment) => {
+          if (moment !== undefined && Object.keys(moment).length > 0)
+            return shaftLoad({ parts, drive, moment });
+          usual ??= shaftLoad({ parts, drive, moment: {} });
+          return usual;
+        },
       };
     },
   };
-}
-
-interface Asked {
-  readonly parts: WaterParts;
-  readonly drive: Drive;
-  readonly moment: WaterMoment;
 }
 
 const value = (number: number): WaterReading =>
@@ -54,22 +55,13 @@ function shown({ parts }: Asked, pressure: number): WaterReading {
   return value(stuck ?? Math.max(0, pressure + offset));
 }
 
-const running = ({ drive, moment }: Asked) => ({
-  speed: drive.turns ? drive.speed : 0,
-  seconds: moment.seconds ?? Infinity,
-});
-
-const drawOf = ({ parts, moment }: Asked): number => moment.draw ?? parts.input.house.usualDraw;
-
-/** Pressure while it runs with a tap open, as far as the switch lets it come. */
-function runningPressure(asked: Asked): number {
-  const { parts, drive } = asked;
-  const settled = settledPressure(parts, running(asked), { open: true, draw: drawOf(asked) });
-  return drive.always || calls(parts.switch, settled, true) ? settled : parts.switch.cutOut;
-}
-
-function shaftLoad(asked: Asked): number {
-  const { parts, moment } = asked;
+/** At the usual time of a reading unless another is named: a weak well starves its pump later. */
+function shaftLoad(of: Asked): number {
+  const moment = { ...of.moment, seconds: of.moment.seconds ?? of.parts.input.readAfter };
+  const asked = { ...of, moment };
+  const { parts } = asked;
+  if (moment.shut === true)
+    return deliver({ ...parts, closed: new Set([...parts.closed, 'line']) }, 0, running(asked)).load;
   return deliver(parts, moment.pressure ?? runningPressure(asked), running(asked)).load;
 }
 
@@ -78,7 +70,8 @@ function answer(asked: Asked, question: WaterQuestion): WaterReading {
     pressureAnswer(asked, question) ??
     flowAnswer(asked, question) ??
     levelAnswer(asked, question) ??
-    partAnswer(asked, question) ?? { kind: 'none', reason: 'not-a-water-reading' }
+    partAnswer(asked, question) ??
+    seenReading(asked, question) ?? { kind: 'none', reason: 'not-a-water-reading' }
   );
 }
 
@@ -106,19 +99,6 @@ function pressureAnswer(asked: Asked, question: WaterQuestion): WaterReading | u
     default:
       return undefined;
   }
-}
-
-/** Gauge pressure less what the house line takes, at a tap that draws. */
-function tapPressure(asked: Asked): number {
-  const { parts } = asked;
-  if (parts.closed.has('house')) return 0;
-  return Math.max(0, runningPressure(asked) - houseLoss(asked));
-}
-
-function houseLoss(asked: Asked): number {
-  const { parts } = asked;
-  if (parts.closed.has('house')) return 0;
-  return parts.houseLoss * (drawOf(asked) / parts.pump.classFlow) ** 2;
 }
 
 function flowAnswer(asked: Asked, question: WaterQuestion): WaterReading | undefined {
@@ -157,12 +137,15 @@ function levelAnswer(asked: Asked, question: WaterQuestion): WaterReading | unde
       return value(pumped());
     case 'recovery-rate':
       return value(recoveryRate(parts.well, pumped()));
-    case 'total-depth':
-      return value(parts.bottom);
+    case 'bottom-tells':
+      return said(parts.input.well.depth - parts.bottom > FALLEN_IN ? 'shallower' : 'as-logged');
     default:
       return undefined;
   }
 }
+
+/** Metres of sediment that a weighted tape tells from a slack tape. */
+const FALLEN_IN = 0.6;
 
 function partAnswer(asked: Asked, question: WaterQuestion): WaterReading | undefined {
   const { parts, drive, moment } = asked;
@@ -177,7 +160,9 @@ function partAnswer(asked: Asked, question: WaterQuestion): WaterReading | undef
     case 'air-valve':
       return said(parts.waterAtAirValve ? 'water' : 'air');
     case 'gauge-zone':
-      return said(zone(parts, shown(asked, found(parts, drive).pressure)));
+      return said(
+        zone(parts, shown(asked, found(parts, drive, { open: true, draw: drawOf(asked) }).pressure)),
+      );
     case 'discharge':
       return said(discharge(asked));
     case 'first-draw':
@@ -196,8 +181,8 @@ function partAnswer(asked: Asked, question: WaterQuestion): WaterReading | undef
 /** Where the needle stands between the settings that the switch was bought with. */
 function zone({ input }: WaterParts, reading: WaterReading): string {
   if (reading.kind !== 'value' || reading.value <= ZERO_ON_GAUGE * input.switch.cutIn) return 'zero';
-  if (reading.value < input.switch.cutIn) return 'below-cut-in';
-  return reading.value > input.switch.cutOut ? 'above-cut-out' : 'between';
+  if (reading.value < input.switch.cutIn - input.gaugesAgree) return 'below-cut-in';
+  return reading.value > input.switch.cutOut + input.gaugesAgree ? 'above-cut-out' : 'between';
 }
 /** A needle this close to its pin, as a share of cut-in, is at zero. */
 const ZERO_ON_GAUGE = 0.05;
@@ -207,4 +192,9 @@ function discharge(asked: Asked): string {
   const out = deliver(parts, 0, running(asked));
   if (out.gained <= 0) return 'none';
   return out.air || parts.gas > 0 ? 'air' : 'clear';
+}
+
+function seenReading(asked: Asked, question: WaterQuestion): WaterReading | undefined {
+  const answered = seenAnswer(asked, question);
+  return answered === undefined ? undefined : said(answered);
 }

@@ -45,6 +45,7 @@ const verdict: Verdict = {
       rulesOut: ['winding-main-open'],
     },
   ],
+  causes: [],
   owed: [],
   proof: [{ ...capacitance, check: 'amps-red', unit: 'A', low: 0, high: 1.4 }],
 };

@@ -88,11 +88,11 @@ const FAULTS: Readonly<Record<string, Expressed>> = {
   },
   'check-valve-jammed': { edits: [{ edit: 'close', at: 'check' }], moves: 'open-discharge' },
   'well-yields-little': { edits: [{ edit: 'yield' }], span: [0.05, 0.25], moves: 'discharge' },
-  'water-level-low': { edits: [{ edit: 'level' }], span: ft(40, 140), moves: 'static-level' },
+  'water-level-low': { edits: [{ edit: 'level' }], span: [0.5, 1.4], moves: 'static-level' },
   'screen-clogged': { edits: [{ edit: 'yield' }], span: [0.1, 0.7], moves: 'pumping-level' },
-  'well-filled-in': { edits: [{ edit: 'bottom' }], span: ft(5, 60), moves: 'total-depth' },
+  'well-filled-in': { edits: [{ edit: 'bottom' }], span: ft(5, 60), moves: 'bottom-tells' },
   'well-gas': { edits: [{ edit: 'gas' }], span: [0.05, 0.4], moves: 'discharge' },
-  'neighbour-pumps': { edits: [{ edit: 'level' }], span: ft(10, 40), moves: 'pumping-level' },
+  'neighbour-pumps': { edits: [{ edit: 'level' }], span: [0.1, 0.3], moves: 'pumping-level' },
 };
 
 const withCutOff = { ...usual, switch: { ...usual.switch, cutOff: of(20, 'psi') } };

@@ -20,7 +20,7 @@ const fault: fc.Arbitrary<{ edits: readonly WaterEdit[]; severity: number }> = f
   fc.record({ edits: fc.constant([{ edit: 'intake' }] as const), severity: share(0.1, 1) }),
   fc.record({ edits: fc.constant([{ edit: 'gas' }] as const), severity: share(0, 0.5) }),
   fc.record({ edits: fc.constant([{ edit: 'yield' }] as const), severity: share(0.02, 1) }),
-  fc.record({ edits: fc.constant([{ edit: 'level' }] as const), severity: share(0, of(140, 'ft')) }),
+  fc.record({ edits: fc.constant([{ edit: 'level' }] as const), severity: share(0, 1.4) }),
   fc.record({ edits: fc.constant([{ edit: 'air' }] as const), severity: share(0.01, 1) }),
   fc.record({
     edits: fc

@@ -18,5 +18,6 @@ export const KNOWN: Known = {
   circumstances: { 'after-a-storm': {} },
   motors: { '3-wire-1-hp-230': {}, '3-wire-1.5-hp-230': {} },
   boxes: { 'start-and-run-small': {}, 'none-2-wire': {} },
+  fittings: {},
   conductors: { 'copper-12': {}, 'copper-10': {} },
 };

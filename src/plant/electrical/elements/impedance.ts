@@ -51,9 +51,16 @@ export function impedanceOf(part: LayoutPart, { scale }: PartCondition, context:
     case 'source':
       return { ...passiveImpedance(element, scale), dc: Infinity };
     default:
-      return passiveImpedance(element, scale);
+      return passiveImpedance(element, scale * ratingShare(element, context.input) ** 2);
   }
 }
+
+/**
+ * What a coil of this installation is rated at, as a share of the rating its record is written for:
+ * one wound for half the volts has half the turns, so a quarter of the ohms.
+ */
+export const ratingShare = ({ ratedVolts }: Element, { motor }: PlantInput): number =>
+  ratedVolts === undefined ? 1 : motor.volts / ratedVolts;
 
 /** @throws when content has no record of that kind */
 export function elementOf(input: PlantInput, kind: LayoutPart['kind']): Element {
