@@ -1,10 +1,10 @@
 import { requestOf } from '../diagnosis/belief/channel.ts';
 import { type Hypothesis, hypothesesOf, severityAt } from '../diagnosis/belief/hypotheses.ts';
-import { type Marched, type Piece, piecesOf } from '../diagnosis/belief/piece.ts';
+import { type Marched, marginSlopes, type Piece, piecesOf } from '../diagnosis/belief/piece.ts';
 import { figureOf } from '../diagnosis/judgements.ts';
 import { meterLimits } from '../diagnosis/windows/meter.ts';
 import { setUp } from '../plant/plant.ts';
-import { type PlantReading, UNKNOWNS } from '../plant/types.ts';
+import { type Plant, type PlantReading, UNKNOWNS } from '../plant/types.ts';
 import type { Check } from '../schema/check.ts';
 import type { Around } from './command.ts';
 import type { Ready } from './installation.ts';
@@ -42,10 +42,11 @@ export type EffectReading = { readonly check: Check } & (
 
 /** Shares below this are not worth a row. */
 const SMALLEST_SHARE = 0.01;
-const EACH = {
+const eachOf = (plant: Plant) => ({
   smallestShare: SMALLEST_SHARE,
+  slopes: () => marginSlopes(plant),
   modes: (_: string, march: Marched) => march.modes(march.margins()),
-};
+});
 /** Nine in ten of a normal lie within so many standard deviations. */
 const NINE_IN_TEN = 1.645;
 /** Nothing, where an instrument says nothing of its own error. */
@@ -58,7 +59,7 @@ export function effectRows(around: Around, ready: Ready, main: readonly string[]
   const checks = ready.checks.filter(({ id }) => main.includes(id));
   const here = hypothesesOf(catalog, system).filter((one) => one.choice === 0 && one.cause === undefined);
   return here.flatMap((hypothesis) =>
-    piecesOf(hypothesis, plant, EACH).map((piece) => ({
+    piecesOf(hypothesis, plant, eachOf(plant)).map((piece) => ({
       hypothesis,
       severity: severityAt(
         hypothesis.fault,

@@ -9,6 +9,7 @@ import { interlock } from './commands/interlock.ts';
 import { list } from './commands/list.ts';
 import { next } from './commands/next.ts';
 import { SIMULATE_FLAGS, simulate } from './commands/simulate.ts';
+import { trees } from './commands/trees.ts';
 import { catalogFrom } from './content.ts';
 import { asJson } from './print.ts';
 import { problemLines } from './problem-lines.ts';
@@ -24,6 +25,7 @@ const COMMANDS: Readonly<Record<string, { command: Command; flags: readonly stri
   simulate: { command: simulate, flags: SIMULATE_FLAGS },
   list: { command: list, flags: [] },
   interlock: { command: interlock, flags: [] },
+  trees: { command: trees, flags: [] },
   effects: { command: effects, flags: EFFECTS_FLAGS },
 };
 

@@ -116,10 +116,12 @@ function seen(electrical: PlantState, water: WaterState, { house, tank }: WaterI
   const tap = number(water, 'tap-pressure') ?? 0;
   if (tap === 0)
     return said(water, 'gauge-zone') === 'between' ? 'silent-with-pressure' : 'runs-without-water';
+  if (motor === 'runs-badly' || tap < house.weakTap || said(water, 'discharge') === 'air')
+    return 'runs-badly';
+  if (said(water, 'stops') === 'never-stops') return 'runs-badly';
   const fill = number(water, 'fill-time');
-  const bad = motor === 'runs-badly' || tap < house.weakTap || fill === undefined || fill < tank.leastFill;
-  const restless = said(water, 'starts-unused') === 'yes' || said(water, 'stops') === 'never-stops';
-  return bad || restless || said(water, 'discharge') === 'air' ? 'runs-badly' : 'works-now';
+  if (fill === undefined || fill < tank.leastFill) return 'runs-badly';
+  return said(water, 'starts-unused') === 'yes' ? 'runs-badly' : 'works-now';
 }
 
 type Question = Parameters<WaterState['read']>[0];

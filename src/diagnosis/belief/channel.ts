@@ -158,11 +158,14 @@ function addModelError(knowledge: Knowledge, asked: NumberAsked, slopes: Float64
   slopes[axisOf(axis)] = (up - down) / 2;
 }
 
-/** A category that the plant derives: averaged over the piece, so that a near miss is no certainty. */
+/**
+ * A category that the plant derives, averaged over the piece, so that a near miss is no certainty. A
+ * piece that is one of several strata is narrow enough to be its middle.
+ */
 function answersChannel(check: Check, piece: Piece, request: ReadingRequest): Channel {
   const answers = 'answers' in check.reads ? check.reads.answers : [];
   const states: PlantState[] = [piece.stateAt('centre', 0)];
-  if (piece.hasSeverity)
+  if (piece.hasSeverity && !piece.isStratum)
     states.push(piece.stateAt('severity', SEVERITY_STEP), piece.stateAt('severity', -SEVERITY_STEP));
   const share = 1 / states.length;
   const probability: Record<string, number> = Object.fromEntries(answers.map((answer) => [answer, 0]));

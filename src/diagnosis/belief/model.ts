@@ -6,7 +6,14 @@ import type { System } from '../system.ts';
 import type { MeterClass } from '../windows/meter.ts';
 import { type Channel, channelOf } from './channel.ts';
 import { type Hypothesis, hypothesesOf } from './hypotheses.ts';
-import { type Marched, type ModeShare, type Piece, piecesOf } from './piece.ts';
+import {
+  type Marched,
+  type MarginSlopes,
+  type ModeShare,
+  marginSlopes,
+  type Piece,
+  piecesOf,
+} from './piece.ts';
 import { twinsOf } from './twins.ts';
 
 /**
@@ -33,11 +40,13 @@ export function buildModel(knowledge: Knowledge, system: System, meter: MeterCla
   const hypotheses = hypothesesOf(knowledge, system);
   const smallestShare = figure(knowledge.judgements, 'smallest-mode-share');
   const shares = modeShares();
+  const slopes = new Map<number, MarginSlopes>();
   const pieces: Piece[] = [];
   const owner: number[] = [];
   hypotheses.forEach((hypothesis, index) => {
     const asked = {
       smallestShare,
+      slopes: () => remembered(slopes, hypothesis.choice, () => marginSlopes(plants[hypothesis.choice]!)),
       modes: (electrical: string, march: Marched) => shares(hypothesis.choice, electrical, march),
     };
     for (const piece of piecesOf(hypothesis, plants[hypothesis.choice]!, asked)) {

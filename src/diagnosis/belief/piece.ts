@@ -22,6 +22,8 @@ export interface Piece {
   /** The plant in this piece with one axis moved; built when first asked for. */
   stateAt(axis: Moved, step: number): PlantState;
   readonly hasSeverity: boolean;
+  /** One of several strata of its severity. */
+  readonly isStratum: boolean;
   /** It has a cause beside it that may have gone more or less far. */
   readonly hasCauseSeverity: boolean;
 }
@@ -34,6 +36,8 @@ const SURE = 3;
 
 export interface PiecesAsked {
   readonly smallestShare: number;
+  /** How the margins of the sound installation move; asked for once a margin is near. */
+  slopes(): MarginSlopes;
   /**
    * Modes are a matter of the electrical side: hypotheses that touch it alike share them. (The load that
    * a water fault leaves moves the margin of the release by less than its spread.)
@@ -54,7 +58,7 @@ export function piecesOf(hypothesis: Hypothesis, plant: Plant, asked: PiecesAske
   for (let stratum = 0; stratum < strata; stratum++) {
     const modes = asked.modes(touched(hypothesis, stratum).electrical, {
       margins: () => plant.state(injectionAt(hypothesis, stratum, 0), {}).margins,
-      modes: (margins) => modesOf(hypothesis, plant, { stratum, margins }),
+      modes: (margins) => modesOf(hypothesis, plant, { stratum, margins, sound: asked.slopes }),
     });
     for (const { mode, share, gaussian } of modes) {
       if (share < asked.smallestShare) continue;
@@ -66,6 +70,7 @@ export function piecesOf(hypothesis: Hypothesis, plant: Plant, asked: PiecesAske
         start: gaussian,
         stateAt: statesOf(hypothesis, plant, { stratum, mode }),
         hasSeverity: hypothesis.fault.severity !== undefined,
+        isStratum: strata > 1,
         hasCauseSeverity: hypothesis.cause?.fault.severity !== undefined,
       });
     }
@@ -111,7 +116,7 @@ export interface ModeShare {
 function modesOf(
   hypothesis: Hypothesis,
   plant: Plant,
-  at: { stratum: number; margins: Margins },
+  at: { stratum: number; margins: Margins; sound(): MarginSlopes },
 ): ModeShare[] {
   const { stratum, margins } = at;
   const prior = standard(AXIS_COUNT);
@@ -122,7 +127,7 @@ function modesOf(
       { mode: { starts: margins.start > 0, releases: margins.release > 0 }, share: 1, gaussian: prior },
     ];
   }
-  const slopes = marginSlopes(hypothesis, plant, { stratum, centre: margins });
+  const slopes = ownSlopes(hypothesis, plant, { stratum, margins, sound: at.sound() });
   const start: Line = { centre: margins.start, slopes: slopes.start };
   const release: Line = { centre: margins.release, slopes: slopes.release };
   const stalls = split(prior, start, false, startSure ? Number(margins.start <= 0) : undefined);
@@ -147,22 +152,45 @@ function split(gaussian: Gaussian, margin: Line, above: boolean, sure: number | 
   return sure === undefined ? onSide(gaussian, margin, above) : { gaussian, share: sure };
 }
 
+/** How the margins of a sound installation move with each unknown. */
+export interface MarginSlopes {
+  readonly start: Float64Array;
+  readonly release: Float64Array;
+}
+
 /** Margins move almost in proportion, so one side is enough. */
-function marginSlopes(hypothesis: Hypothesis, plant: Plant, at: { stratum: number; centre: Margins }) {
+export function marginSlopes(plant: Plant): MarginSlopes {
+  const sound: Injection = { edits: [], severity: undefined };
+  const centre = plant.state(sound, {}).margins;
   const start = new Float64Array(AXIS_COUNT);
   const release = new Float64Array(AXIS_COUNT);
-  const fill = (axis: UnknownName | 'severity', moved: Margins, reach: number): void => {
-    start[axisOf(axis)] = slopeOf(moved.start, at.centre.start, reach);
-    release[axisOf(axis)] = slopeOf(moved.release, at.centre.release, reach);
-  };
-  const injection = injectionAt(hypothesis, at.stratum, 0);
-  for (const axis of UNKNOWNS) fill(axis, plant.state(injection, { [axis]: 1 }).margins, 1);
-  if (hypothesis.fault.severity !== undefined) {
-    fill('severity', plant.state(injectionAt(hypothesis, at.stratum, 1), {}).margins, 1);
+  for (const axis of UNKNOWNS) {
+    const moved = plant.state(sound, { [axis]: 1 }).margins;
+    start[axisOf(axis)] = slopeOf(moved.start, centre.start);
+    release[axisOf(axis)] = slopeOf(moved.release, centre.release);
   }
   return { start, release };
 }
 
-function slopeOf(moved: number, centre: number, reach: number): number {
-  return Number.isFinite(moved) && Number.isFinite(centre) ? (moved - centre) / reach : 0;
+/**
+ * What moves the margins of a faulted one moves them as it would the sound one: volts, load and
+ * breakaway act alike whatever is wrong. Only the severity is the fault's own.
+ */
+function ownSlopes(
+  hypothesis: Hypothesis,
+  plant: Plant,
+  at: { stratum: number; margins: Margins; sound: MarginSlopes },
+): MarginSlopes {
+  const start = Float64Array.from(at.sound.start);
+  const release = Float64Array.from(at.sound.release);
+  if (hypothesis.fault.severity !== undefined) {
+    const moved = plant.state(injectionAt(hypothesis, at.stratum, 1), {}).margins;
+    start[axisOf('severity')] = slopeOf(moved.start, at.margins.start);
+    release[axisOf('severity')] = slopeOf(moved.release, at.margins.release);
+  }
+  return { start, release };
+}
+
+function slopeOf(moved: number, centre: number): number {
+  return Number.isFinite(moved) && Number.isFinite(centre) ? moved - centre : 0;
 }

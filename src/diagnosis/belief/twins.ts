@@ -96,9 +96,9 @@ const STEPS = [0, -1.2, 1.2];
 
 function statesOf(piece: Piece): readonly PlantState[] {
   const centre = piece.stateAt('centre', 0);
-  return piece.hasSeverity
+  return piece.hasSeverity && !piece.isStratum
     ? STEPS.map((step) => (step === 0 ? centre : piece.stateAt('severity', step)))
-    : [centre, centre, centre];
+    : [centre];
 }
 
 function driveName(state: PlantState): string {

@@ -35,7 +35,7 @@ export function steadyCycle(of: { drawdown: number; delivery: number; draw: numb
  */
 export const fastestCycle = (drawdown: number, delivery: number): number => (4 * drawdown) / delivery;
 
-const STEPS = 24;
+const STEPS = 12;
 
 /**
  * Seconds to go from one pressure to another at a flow that depends on pressure; Infinity when the

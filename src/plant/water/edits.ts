@@ -195,7 +195,8 @@ function leakOf(input: WaterInput, edit: Extract<WaterEdit, { edit: 'leak' }>, f
 function leakDepth(input: WaterInput, { at, depth }: Extract<WaterEdit, { edit: 'leak' }>): number {
   switch (at) {
     case 'riser':
-      if (depth === undefined) throw new Error('plant: a leak in the drop pipe does not name a depth; add one');
+      if (depth === undefined)
+        throw new Error('plant: a leak in the drop pipe does not name a depth; add one');
       return Math.min(depth, input.well.intake);
     case 'check':
       return input.well.intake;
