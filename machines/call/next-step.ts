@@ -1,4 +1,4 @@
-import { figure } from '../../src/diagnosis/judgements.ts';
+import { figure, type Judgements } from '../../src/diagnosis/judgements.ts';
 import { previewOutcomes } from '../../src/diagnosis/planner/preview.ts';
 import { type RankedProposal, rank } from '../../src/diagnosis/planner/rank.ts';
 import type { RankedCheck, Verdict } from '../../src/diagnosis/types.ts';
@@ -83,7 +83,7 @@ function mustRefer(choosing: Choosing, verdict: Verdict): boolean {
     choosing.ifQualified().map((one) => one.proposal),
     'qualified',
   );
-  return ranked.some((one) => one.gain >= figure(belief.model.knowledge.judgements, 'least-gain'));
+  return ranked.some((one) => isUseful(belief.model.knowledge.judgements, one));
 }
 
 /** Trees go past checks that tell nothing until one proposes something worth its minutes. */
@@ -113,7 +113,7 @@ function bestStep(
     candidates.map((one) => one.proposal),
     choosing.by,
   );
-  const useful = ranked.filter((one) => one.gain >= figure(judgements, 'least-gain'));
+  const useful = ranked.filter((one) => isUseful(judgements, one));
   if (decision.past) {
     const owed = firstOwed(decision, ranked);
     return owed === undefined ? undefined : asStep(choosing, { candidates, best: owed, others: useful });
@@ -125,6 +125,11 @@ function bestStep(
   });
   return best === undefined ? undefined : asStep(choosing, { candidates, best, others: useful });
 }
+
+/** It moves belief at all, and enough for its minutes. */
+const isUseful = (judgements: Judgements, one: RankedProposal): boolean =>
+  one.gain >= figure(judgements, 'least-gain') &&
+  one.perMinute >= figure(judgements, 'least-gain-per-minute');
 
 /** A dead check that is nearly worth as much as the live one is taken instead. */
 function deadFirst(
