@@ -35,3 +35,21 @@ function claimsOf({ id, machine }: Procedure): { fault: string; claim: Claim }[]
     }));
   });
 }
+
+/** Which trees ask a check; none where it is the planner's own. */
+export interface AskRow {
+  readonly check: string;
+  readonly procedures: readonly string[];
+}
+
+/** One row a check in the order given. A fork asks nobody and does not count. */
+export function askedBy(procedures: readonly Procedure[], checks: readonly string[]): AskRow[] {
+  const asked = procedures.map(({ id, machine }) => ({
+    id,
+    checks: new Set([...stepsOf(machine).values()].map((step) => step.check)),
+  }));
+  return checks.map((check) => ({
+    check,
+    procedures: asked.filter((one) => one.checks.has(check)).map((one) => one.id),
+  }));
+}

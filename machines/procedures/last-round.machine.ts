@@ -5,7 +5,7 @@ import { ask, claims, handsOver, isHere, tree, undecided } from './ask.ts';
  *
  * Only after a whole round: windings and insulation, the drop of one switch pole against the other
  * while it runs, the capacitors, the contactor poles and whatever else hangs on the circuit. A part
- * that is on its way out shows here and nowhere else.
+ * that is on its way out shows here and nowhere else. What comes only at times is left to the tree after it.
  */
 export const lastRound = tree.createMachine({
   id: 'last-round',
@@ -77,7 +77,7 @@ export const lastRound = tree.createMachine({
       'lid-unseated': 'burntJoint',
       'vented-capacitor': 'startCapacitor',
       'burnt-blade': 'burntJoint',
-      wet: 'startCapacitor',
+      wet: 'boxWet',
       'overload-button-out': 'overload',
       'not-taken': 'startCapacitor',
     }),
@@ -121,20 +121,20 @@ export const lastRound = tree.createMachine({
     }),
     branchOne: ask('ohms-branch-1', {
       'as-expected': 'branchTwo',
-      low: 'arrester',
+      low: 'circuit',
       high: 'branchTwo',
       open: 'branchTwo',
       'not-taken': 'nothing',
     }),
     branchTwo: ask('ohms-branch-2', {
       'as-expected': 'nothing',
-      low: 'arrester',
+      low: 'circuit',
       high: 'nothing',
       open: 'nothing',
       'not-taken': 'nothing',
     }),
 
-    nothing: claims('nothing-wrong'),
+    boxWet: claims('box-wet'),
     burntPoints: claims('switch-contacts-resistive'),
     burntJoint: claims('lid-contact-burnt', 'box-terminal-loose', 'lid-unseated'),
     burntContacts: claims('contactor-contacts-resistive'),
@@ -142,7 +142,8 @@ export const lastRound = tree.createMachine({
     capacitorGone: claims('start-capacitor-open', 'start-capacitor-weak'),
     capacitorShorted: claims('start-capacitor-shorted', 'run-capacitor-shorted'),
     caseLeak: claims('capacitor-leaks-to-case'),
-    arrester: claims('arrester-failed'),
+    circuit: handsOver('pump-circuit'),
+    nothing: handsOver('on-the-way-out'),
     motor: handsOver('motor-and-cable'),
     overload: handsOver('overloads'),
     undecided: undecided('last-round'),

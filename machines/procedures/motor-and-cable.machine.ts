@@ -43,7 +43,7 @@ export const motorAndCable = tree.createMachine({
       'not-taken': 'wellHead',
     }),
     thirdBesideStartHigh: ask('ohms-black-red', {
-      'as-expected': 'exchanged',
+      'as-expected': 'exchangedOrJoint',
       low: 'exchanged',
       high: 'wellHead',
       open: 'takeAgain',
@@ -155,13 +155,21 @@ export const motorAndCable = tree.createMachine({
       'not-taken': 'undecided',
     }),
 
+    /** Three readings that fit no pattern: the leads of the meter before the motor. */
+    takeAgain: ask('lead-null', {
+      'steady-low': 'undecided',
+      'high-or-unsteady': 'meter',
+      'not-taken': 'undecided',
+    }),
+
     sound: clears('motor-and-cable'),
+    meter: claims('meter-wrong'),
     exchanged: claims('leads-exchanged'),
+    exchangedOrJoint: claims('leads-exchanged', 'wellhead-splice-resistive', 'buried-conductor-resistive'),
     exchangedOrShorted: claims('leads-exchanged', 'main-turns-shorted', 'start-turns-shorted'),
     cycling: claims('motor-protector-cycling'),
     wellHead: handsOver('well-head'),
     twoWire: handsOver('two-wire-motor'),
-    takeAgain: undecided('motor-and-cable'),
     undecided: undecided('motor-and-cable'),
   },
 });

@@ -3,9 +3,10 @@ import { ask, claims, clears, handsOver, tree, undecided } from './ask.ts';
 /**
  * An overload in the box opened. What made it open?
  *
- * It is read before its button is touched, since pressing it destroys the only trace. It is seldom
- * the fault itself: the capacitors and the relay coil that would have made the motor draw too much are
- * read before it is claimed. A welded relay contact cannot be seen dead, so it is claimed beside.
+ * It is read before its button is touched, since pressing it destroys the only trace. It is seldom the
+ * fault itself: the capacitors and the relay coil that would have made the motor draw too much are read
+ * before it is claimed, and a hand is laid on the box, since heat alone trips it. A welded relay contact
+ * cannot be seen dead, so it is claimed beside.
  */
 export const overloads = tree.createMachine({
   id: 'overloads',
@@ -30,7 +31,7 @@ export const overloads = tree.createMachine({
       'lid-unseated': 'lidNotHome',
       'vented-capacitor': 'ventedCapacitor',
       'burnt-blade': 'burntJoint',
-      wet: 'sound',
+      wet: 'boxWet',
       'overload-button-out': 'windingsBehindMain',
       'not-taken': 'undecided',
       'not-here': 'sound',
@@ -58,10 +59,15 @@ export const overloads = tree.createMachine({
       'not-taken': 'relayCoilBehindMain',
     }),
     relayCoilBehindMain: ask('ohms-relay-coil', {
-      'as-expected': 'mainTripped',
-      low: 'mainTripped',
+      'as-expected': 'heat',
+      low: 'heat',
       high: 'relayCoilOpen',
       open: 'relayCoilOpen',
+      'not-taken': 'heat',
+    }),
+    heat: ask('box-temperature', {
+      cool: 'mainTripped',
+      hot: 'boxHot',
       'not-taken': 'mainTripped',
     }),
     ventedCapacitor: ask('start-capacitance', {
@@ -74,6 +80,8 @@ export const overloads = tree.createMachine({
 
     sound: clears('overloads'),
     mainTripped: claims('main-overload-tripped', 'potential-relay-contact-welded'),
+    boxHot: claims('box-overheated', 'main-overload-tripped'),
+    boxWet: claims('box-wet'),
     startOpen: claims('start-overload-open'),
     lidNotHome: claims('lid-unseated'),
     burntJoint: claims('lid-contact-burnt', 'box-terminal-loose'),

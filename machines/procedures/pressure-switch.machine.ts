@@ -3,11 +3,12 @@ import { ask, claims, clears, handsOver, tree, undecided } from './ask.ts';
 /**
  * Does the pressure switch pass on what it is given, and does it know the pressure?
  *
- * Live first: the pair, then each load to ground. A dead pair with both loads alive to ground is one
- * open pole, never "it has power"; a drop counts against the other pole, since a high current
- * raises both. Where one pole sits in the control loop its two sides are read
- * from the coil's far end. Dead both sides: look for the lever of a cut-off and for burnt points,
- * clear the tube, and only then ohms across each pole with the lever made.
+ * Live first: the pair, then each load to ground. A dead pair with both loads alive to ground is one open
+ * pole, never "it has power"; a drop counts against the other pole, since a high current raises both. Where
+ * one pole sits in the control loop its two sides are read from the coil's far end. Dead both sides: look
+ * for the lever of a cut-off and for burnt points, clear the tube, and only then ohms across the points.
+ * Sound points that are not made were not told to make, unless a drive stands in the switch's place. What
+ * may not be probed live is read dead, by another tree.
  */
 export const pressureSwitch = tree.createMachine({
   id: 'pressure-switch',
@@ -17,14 +18,9 @@ export const pressureSwitch = tree.createMachine({
       zero: 'line',
       'below-cut-in': 'line',
       between: 'line',
-      'above-cut-out': 'tubeAtRest',
+      'above-cut-out': 'sound',
       'no-gauge': 'line',
       'not-taken': 'line',
-    }),
-    tubeAtRest: ask('tube-clear', {
-      clear: 'sound',
-      blocked: 'tubeBlocked',
-      'not-taken': 'undecided',
     }),
 
     line: ask('volts-switch-line', {
@@ -32,7 +28,7 @@ export const pressureSwitch = tree.createMachine({
       low: 'noSupply',
       high: 'loadPair',
       none: 'noSupply',
-      'not-taken': 'lookUnread',
+      'not-taken': 'unread',
       'not-here': 'feedSide',
     }),
     loadPair: ask('volts-switch-load-pair', {
@@ -47,14 +43,14 @@ export const pressureSwitch = tree.createMachine({
       low: 'onePoleOpen',
       high: 'onePoleOpen',
       none: 'loadTwo',
-      'not-taken': 'lookUnread',
+      'not-taken': 'unread',
     }),
     loadTwo: ask('volts-switch-load-2', {
       'as-expected': 'onePoleOpen',
       low: 'onePoleOpen',
       high: 'onePoleOpen',
       none: 'lookNotPassing',
-      'not-taken': 'lookUnread',
+      'not-taken': 'unread',
     }),
     dropOne: ask('volts-pole-1', {
       'as-expected': 'dropTwo',
@@ -73,7 +69,7 @@ export const pressureSwitch = tree.createMachine({
     dropTwoBesideHigh: ask('volts-pole-2', {
       'as-expected': 'burntPoints',
       low: 'burntPoints',
-      high: 'poleOneUnread',
+      high: 'unread',
       none: 'burntPoints',
       'not-taken': 'burntPoints',
     }),
@@ -83,21 +79,29 @@ export const pressureSwitch = tree.createMachine({
       low: 'noFeed',
       high: 'switchedSide',
       none: 'noFeed',
-      'not-taken': 'lookUnread',
+      'not-taken': 'unread',
     }),
     switchedSide: ask('volts-loop-switched', {
       'as-expected': 'sound',
-      low: 'lookNotPassing',
+      low: 'across',
       high: 'sound',
-      none: 'lookNotPassing',
-      'not-taken': 'lookUnread',
+      none: 'across',
+      'not-taken': 'unread',
+    }),
+    /** All the volts across the points: they are apart. None: the wires are to blame. */
+    across: ask('volts-pole-1', {
+      'as-expected': 'noFeed',
+      low: 'noFeed',
+      high: 'lookNotPassing',
+      none: 'noFeed',
+      'not-taken': 'lookNotPassing',
     }),
 
     lookNotPassing: ask('look-switch', {
       clean: 'tubeNotPassing',
       burnt: 'poleOne',
       insects: 'insects',
-      wet: 'poleOne',
+      wet: 'wet',
       'cut-off-lever-open': 'cutOff',
       'not-taken': 'tubeNotPassing',
     }),
@@ -107,47 +111,20 @@ export const pressureSwitch = tree.createMachine({
       'not-taken': 'poleOne',
     }),
     poleOne: ask('ohms-switch-pole-1', {
-      'as-expected': 'notTold',
-      low: 'notTold',
+      'as-expected': 'display',
+      low: 'display',
       high: 'contactsOpen',
       open: 'contactsOpen',
       'not-taken': 'undecided',
     }),
 
-    lookUnread: ask('look-switch', {
-      clean: 'poleOneUnread',
-      burnt: 'poleOneUnread',
-      insects: 'insects',
-      wet: 'poleOneUnread',
-      'cut-off-lever-open': 'cutOff',
-      'not-taken': 'poleOneUnread',
-    }),
-    poleOneUnread: ask('ohms-switch-pole-1', {
-      'as-expected': 'poleTwoUnread',
-      low: 'poleTwoUnread',
-      high: 'burntPoints',
-      open: 'poleTwoBesideOpen',
-      'not-taken': 'tubeUnread',
-    }),
-    poleTwoUnread: ask('ohms-switch-pole-2', {
-      'as-expected': 'tubeUnread',
-      low: 'tubeUnread',
-      high: 'burntPoints',
-      open: 'onePoleOpen',
-      'not-taken': 'tubeUnread',
-    }),
-    poleTwoBesideOpen: ask('ohms-switch-pole-2', {
-      'as-expected': 'onePoleOpen',
-      low: 'onePoleOpen',
-      high: 'contactsOpen',
-      open: 'contactsOpen',
-      'not-taken': 'onePoleOpen',
-      'not-here': 'contactsOpen',
-    }),
-    tubeUnread: ask('tube-clear', {
-      clear: 'undecided',
-      blocked: 'tubeBlocked',
-      'not-taken': 'undecided',
+    display: ask('device-display', {
+      none: 'notTold',
+      normal: 'device',
+      dark: 'device',
+      'dry-run': 'device',
+      fault: 'device',
+      'not-taken': 'notTold',
     }),
 
     sound: clears('pressure-switch'),
@@ -155,9 +132,18 @@ export const pressureSwitch = tree.createMachine({
     contactsOpen: claims('switch-contacts-open'),
     burntPoints: claims('switch-contacts-resistive'),
     insects: claims('switch-insects'),
-    notTold: claims('switch-cut-off-open', 'switch-diaphragm-failed', 'switch-tube-blocked', 'switch-frozen'),
+    wet: claims('switch-wet', 'switch-diaphragm-failed'),
+    notTold: claims(
+      'switch-cut-off-open',
+      'switch-diaphragm-failed',
+      'switch-spring-broken',
+      'switch-tube-blocked',
+      'switch-frozen',
+    ),
     cutOff: claims('switch-cut-off-open'),
     tubeBlocked: claims('switch-tube-blocked', 'switch-frozen'),
+    device: handsOver('drive-or-protector'),
+    unread: handsOver('switch-dead'),
     noSupply: handsOver('supply'),
     noFeed: handsOver('control-loop'),
     undecided: undecided('pressure-switch'),

@@ -13,6 +13,7 @@ export const runningLoad = tree.createMachine({
     listen: ask('motor-sound', {
       silence: 'notRunning',
       'click-only': 'notRunning',
+      'rapid-clicking': 'chatters',
       'hum-then-quiet': 'notStarting',
       'steady-hum': 'notStarting',
       runs: 'red',
@@ -21,10 +22,26 @@ export const runningLoad = tree.createMachine({
 
     red: ask('amps-red', {
       'as-expected': 'yellow',
-      low: 'runCapacitor',
-      high: 'heldIn',
-      none: 'runCapacitor',
+      low: 'runCapacitorInService',
+      high: 'yellowBesideHighRed',
+      none: 'runCapacitorInService',
       'not-taken': 'yellow',
+    }),
+    /** A motor that turns nothing shows more in red and less in yellow. */
+    yellowBesideHighRed: ask('amps-yellow', {
+      'as-expected': 'heldIn',
+      low: 'unloaded',
+      high: 'heldIn',
+      none: 'notRunning',
+      'not-taken': 'heldIn',
+    }),
+    /** Where it can be read running, a good one needs no stop. */
+    runCapacitorInService: ask('run-capacitor-in-service', {
+      'as-expected': 'yellow',
+      low: 'runCapacitor',
+      high: 'runCapacitor',
+      open: 'runCapacitor',
+      'not-taken': 'runCapacitor',
     }),
     runCapacitor: ask('run-capacitance', {
       'as-expected': 'yellow',
@@ -71,8 +88,10 @@ export const runningLoad = tree.createMachine({
     runCapacitorShorted: claims('run-capacitor-shorted'),
     highSupply: claims('supply-high'),
     lastRound: handsOver('last-round'),
+    unloaded: handsOver('delivery'),
     heldIn: handsOver('start-held-in'),
     highLoad: handsOver('high-load'),
+    chatters: handsOver('tank-and-cycling'),
     lossBefore: handsOver('pressure-switch'),
     lowSupply: handsOver('supply'),
     notStarting: handsOver('starting-parts'),

@@ -7,7 +7,8 @@ import { ask, claims, clears, handsOver, isHere, tree, undecided } from './ask.t
  * reason. Windings and insulation before starting parts, all in one dead round. Then the capacitor, the
  * relay of whichever kind the box has, the run capacitor. A current-sensing relay that reads right
  * may still not fire: a matched lid swapped in proves it, and so proves the motor where that does
- * not start either. A box without such a lid is proved by the start current in red.
+ * not start either. A box without such a lid is proved by the start current in red. Parts that are proved
+ * leave a pump that is bound.
  */
 export const startingParts = tree.createMachine({
   id: 'starting-parts',
@@ -17,6 +18,7 @@ export const startingParts = tree.createMachine({
     listen: ask('motor-sound', {
       silence: 'notReached',
       'click-only': 'notReached',
+      'rapid-clicking': 'notReached',
       'hum-then-quiet': 'mainWinding',
       'steady-hum': 'mainWinding',
       runs: 'running',
@@ -116,8 +118,8 @@ export const startingParts = tree.createMachine({
     redNotFed: claims('potential-relay-contact-open', 'sensing-relay-open'),
     runCapacitorGone: claims('run-capacitor-open', 'run-capacitor-weak'),
     runCapacitorShorted: claims('run-capacitor-shorted'),
-    locked: claims('rotor-locked'),
     running: handsOver('running-load'),
+    locked: handsOver('bound-pump'),
     motor: handsOver('motor-and-cable'),
     overload: handsOver('overloads'),
     undecided: undecided('starting-parts'),

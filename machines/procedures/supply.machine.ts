@@ -3,20 +3,25 @@ import { ask, claims, clears, handsOver, tree, undecided } from './ask.ts';
 /**
  * Does the supply reach the pump circuit?
  *
- * Look first: the lever and the rest of the house. Then the pair at the pressure switch,
- * and only if that is dead back towards the service, each pair before its legs to ground: a leg that
- * is alive to ground says nothing while the pair is dead. A breaker found tripped is not closed to
- * see what happens; it goes straight to the dead readings.
+ * Look first: the lever, the disconnect, the rest of the house. Then the pair at the pressure switch, and
+ * only if that is dead or low back to the service. A good service leaves the stretch between, a tree of its
+ * own. A breaker found tripped is not closed to see what happens; it goes straight to the dead readings.
  */
 export const supply = tree.createMachine({
   id: 'supply',
   initial: 'lever',
   states: {
     lever: ask('breaker-lever', {
-      on: 'house',
+      on: 'disconnect',
       middle: 'tripped',
       off: 'tripped',
-      'not-seen': 'house',
+      'not-seen': 'disconnect',
+      'not-taken': 'disconnect',
+    }),
+    disconnect: ask('disconnect-position', {
+      on: 'house',
+      off: 'switchedOff',
+      none: 'house',
       'not-taken': 'house',
     }),
     house: ask('house-power', {
@@ -43,16 +48,16 @@ export const supply = tree.createMachine({
     }),
 
     serviceBehind: ask('volts-service-pair', {
-      'as-expected': 'breakerPair',
+      'as-expected': 'feed',
       low: 'incoming',
-      high: 'breakerPair',
+      high: 'feed',
       none: 'incoming',
-      'not-taken': 'breakerPair',
+      'not-taken': 'feed',
     }),
     serviceBehindLow: ask('volts-service-pair', {
-      'as-expected': 'breakerBehindLow',
+      'as-expected': 'feed',
       low: 'incoming',
-      high: 'breakerBehindLow',
+      high: 'feed',
       none: 'incoming',
       'not-taken': 'undecided',
     }),
@@ -66,48 +71,17 @@ export const supply = tree.createMachine({
     }),
     lineDespiteHouse: ask('volts-switch-line', {
       'as-expected': 'sound',
-      low: 'breakerBehindLow',
+      low: 'feed',
       high: 'highSupply',
-      none: 'breakerPair',
-      'not-taken': 'breakerPair',
-    }),
-
-    breakerBehindLow: ask('volts-breaker-pair', {
-      'as-expected': 'lossPastBreaker',
-      low: 'panelJoint',
-      high: 'lossPastBreaker',
-      none: 'breakerLegOne',
-      'not-taken': 'undecided',
-    }),
-    breakerPair: ask('volts-breaker-pair', {
-      'as-expected': 'switchedOff',
-      low: 'panelJoint',
-      high: 'switchedOff',
-      none: 'breakerLegOne',
-      'not-taken': 'undecided',
-    }),
-    breakerLegOne: ask('volts-breaker-1', {
-      'as-expected': 'poleOpen',
-      low: 'poleOpen',
-      high: 'poleOpen',
-      none: 'breakerLegTwo',
-      'not-taken': 'undecided',
-    }),
-    breakerLegTwo: ask('volts-breaker-2', {
-      'as-expected': 'poleOpen',
-      low: 'poleOpen',
-      high: 'poleOpen',
-      none: 'tripped',
-      'not-taken': 'undecided',
+      none: 'feed',
+      'not-taken': 'feed',
     }),
 
     sound: clears('supply'),
     highSupply: claims('supply-high'),
-    panelJoint: claims('panel-joint-burnt'),
-    lossPastBreaker: claims('disconnect-burnt', 'supply-joint-loose'),
-    poleOpen: claims('breaker-pole-open'),
     switchedOff: claims('disconnect-off'),
     incoming: handsOver('service'),
+    feed: handsOver('pump-feed'),
     tripped: handsOver('trips'),
     undecided: undecided('supply'),
   },

@@ -4,8 +4,8 @@ import { ask, claims, clears, handsOver, tree } from './ask.ts';
  * The breaker opened. What made it open?
  *
  * It is not closed to see what happens: insulation and windings come before the one reset. Then, in
- * the same dead round, the capacitors, the relay and whatever else hangs on the circuit. When all of
- * it reads right, the motor may still be unable to turn; the one trial start tells.
+ * the same dead round, the capacitors and the relay. When all of it reads right, the rest of the circuit and
+ * the breaker itself are looked at; the one trial start, last of all, tells the rest.
  */
 export const trips = tree.createMachine({
   id: 'trips',
@@ -41,24 +41,40 @@ export const trips = tree.createMachine({
       'not-taken': 'motor',
     }),
     start: ask('ohms-yellow-red', {
-      'as-expected': 'startCapacitor',
+      'as-expected': 'box',
       low: 'motor',
       high: 'motor',
       open: 'motor',
-      'not-taken': 'startCapacitor',
+      'not-taken': 'box',
     }),
     twoWire: ask('ohms-two-wire', {
-      'as-expected': 'branchOne',
+      'as-expected': 'circuit',
       low: 'motor',
       high: 'motor',
       open: 'motor',
       'not-taken': 'motor',
+    }),
+    box: ask('look-box', {
+      clean: 'startCapacitor',
+      'lid-unseated': 'startCapacitor',
+      'vented-capacitor': 'startCapacitor',
+      'burnt-blade': 'startCapacitor',
+      wet: 'boxWet',
+      'overload-button-out': 'startCapacitor',
+      'not-taken': 'startCapacitor',
     }),
     startCapacitor: ask('start-capacitance', {
       'as-expected': 'relayContact',
       low: 'capacitorGone',
       high: 'capacitorShorted',
       open: 'capacitorShorted',
+      'not-taken': 'kick',
+      'not-here': 'relayContact',
+    }),
+    kick: ask('capacitor-kick', {
+      'jumps-then-climbs': 'relayContact',
+      'stays-low': 'capacitorShorted',
+      'no-jump': 'capacitorGone',
       'not-taken': 'relayContact',
     }),
     relayContact: ask('ohms-relay-contact', {
@@ -76,36 +92,22 @@ export const trips = tree.createMachine({
       'not-taken': 'case',
     }),
     case: ask('ohms-capacitor-case', {
-      'as-expected': 'branchOne',
+      'as-expected': 'circuit',
       low: 'caseLeak',
-      high: 'branchOne',
-      open: 'branchOne',
-      'not-taken': 'branchOne',
-    }),
-    branchOne: ask('ohms-branch-1', {
-      'as-expected': 'branchTwo',
-      low: 'arrester',
-      high: 'branchTwo',
-      open: 'branchTwo',
-      'not-taken': 'branchTwo',
-    }),
-    branchTwo: ask('ohms-branch-2', {
-      'as-expected': 'trippedClear',
-      low: 'arrester',
-      high: 'trippedClear',
-      open: 'trippedClear',
-      'not-taken': 'trippedClear',
+      high: 'circuit',
+      open: 'circuit',
+      'not-taken': 'circuit',
     }),
 
     notTripped: clears('trips'),
-    trippedClear: claims('breaker-tripped', 'rotor-locked', 'start-switch-inside-failed'),
     runCapacitorGone: claims('run-capacitor-open', 'run-capacitor-weak'),
     runCapacitorShorted: claims('run-capacitor-shorted'),
     capacitorGone: claims('start-capacitor-open', 'start-capacitor-weak'),
     capacitorShorted: claims('start-capacitor-shorted'),
     contactOpen: claims('potential-relay-contact-open'),
     caseLeak: claims('capacitor-leaks-to-case'),
-    arrester: claims('arrester-failed'),
+    boxWet: claims('box-wet'),
+    circuit: handsOver('pump-circuit'),
     motor: handsOver('motor-and-cable'),
   },
 });

@@ -1,11 +1,11 @@
-import { ask, claims, clears, tree, undecided } from './ask.ts';
+import { ask, claims, clears, handsOver, tree, undecided } from './ask.ts';
 
 /**
  * Two-wire: one pair of leads, and the start switch out of reach inside the motor.
  *
  * One ohm reading and the insulation at the switch, before any stall. Open means cool first, then
  * split at the well head. Right ohms in a motor that hums is the start switch inside or something
- * bound, which nothing at the surface tells apart; both are pulled.
+ * bound, which nothing at the surface tells apart.
  */
 export const twoWireMotor = tree.createMachine({
   id: 'two-wire-motor',
@@ -20,7 +20,7 @@ export const twoWireMotor = tree.createMachine({
     }),
     insulation: ask('insulation-two-wire', {
       'as-expected': 'listen',
-      low: 'lookAtLeak',
+      low: 'leaks',
       high: 'listen',
       open: 'listen',
       'not-taken': 'listen',
@@ -28,46 +28,11 @@ export const twoWireMotor = tree.createMachine({
     listen: ask('motor-sound', {
       silence: 'sound',
       'click-only': 'sound',
-      'hum-then-quiet': 'startLine',
-      'steady-hum': 'startLine',
+      'rapid-clicking': 'sound',
+      'hum-then-quiet': 'bound',
+      'steady-hum': 'bound',
       runs: 'sound',
-      'not-taken': 'startLine',
-    }),
-    startLine: ask('amps-start-line', {
-      'as-expected': 'boundOrSwitch',
-      low: 'boundOrSwitch',
-      high: 'boundOrSwitch',
-      none: 'undecided',
-      'not-taken': 'undecided',
-    }),
-
-    lookAtLeak: ask('look-wellhead', {
-      dry: 'leakBelow',
-      wet: 'leakBelowWet',
-      'open-joint': 'leakBelow',
-      'burnt-joint': 'leakBelow',
-      'not-taken': 'leakBelow',
-    }),
-    leakBelowWet: ask('insulation-downhole-two-wire', {
-      'as-expected': 'wetSplice',
-      low: 'grounded',
-      high: 'wetSplice',
-      open: 'wetSplice',
-      'not-taken': 'undecided',
-    }),
-    leakBelow: ask('insulation-downhole-two-wire', {
-      'as-expected': 'leakBuried',
-      low: 'grounded',
-      high: 'leakBuried',
-      open: 'leakBuried',
-      'not-taken': 'leakBuried',
-    }),
-    leakBuried: ask('insulation-buried-two-wire', {
-      'as-expected': 'wetSplice',
-      low: 'buriedGrounded',
-      high: 'wetSplice',
-      open: 'wetSplice',
-      'not-taken': 'undecided',
+      'not-taken': 'bound',
     }),
     belowLow: ask('ohms-well-two-wire', {
       'as-expected': 'buriedShorted',
@@ -89,6 +54,7 @@ export const twoWireMotor = tree.createMachine({
       wet: 'below',
       'open-joint': 'spliceOpen',
       'burnt-joint': 'spliceBurnt',
+      pinched: 'pinched',
       'not-taken': 'below',
     }),
     below: ask('ohms-well-two-wire', {
@@ -107,11 +73,14 @@ export const twoWireMotor = tree.createMachine({
     }),
 
     sound: clears('two-wire-motor'),
-    shorted: claims('main-turns-shorted', 'drop-conductors-shorted', 'buried-conductors-shorted'),
-    shortedBelow: claims('main-turns-shorted', 'drop-conductors-shorted'),
+    shorted: claims(
+      'main-turns-shorted',
+      'winding-burnt',
+      'drop-conductors-shorted',
+      'buried-conductors-shorted',
+    ),
+    shortedBelow: claims('main-turns-shorted', 'winding-burnt', 'drop-conductors-shorted'),
     cycling: claims('motor-protector-cycling'),
-    boundOrSwitch: claims('start-switch-inside-failed', 'rotor-locked'),
-    grounded: claims('motor-grounded', 'downhole-cable-grounded', 'motor-leaks'),
     openBelow: claims('drop-conductor-open', 'winding-main-open', 'motor-protector-open'),
     spliceOpen: claims('wellhead-splice-open'),
     spliceBurnt: claims('wellhead-splice-resistive'),
@@ -119,14 +88,15 @@ export const twoWireMotor = tree.createMachine({
     buriedOpen: claims('buried-conductor-open'),
     buriedResistive: claims('buried-conductor-resistive'),
     buriedShorted: claims('buried-conductors-shorted'),
-    wetSplice: claims('wellhead-splice-wet', 'wellhead-splice-leaks'),
-    buriedGrounded: claims('buried-conductor-grounded'),
+    pinched: claims('cable-pinched'),
     above: claims(
       'buried-conductor-open',
       'buried-conductor-resistive',
       'wellhead-splice-open',
       'wellhead-splice-resistive',
     ),
+    bound: handsOver('bound-pump'),
+    leaks: handsOver('ground-leak'),
     undecided: undecided('two-wire-motor'),
   },
 });

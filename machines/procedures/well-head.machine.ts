@@ -1,4 +1,4 @@
-import { ask, claims, tree, undecided } from './ask.ts';
+import { ask, claims, handsOver, tree, undecided } from './ask.ts';
 
 /**
  * Three-wire: the box end reads wrong. Is it the buried run, the splice at the well head, or below?
@@ -6,7 +6,7 @@ import { ask, claims, tree, undecided } from './ask.ts';
  * Look at the splice, then split there and read the same three pairs downwards. Good below means the
  * run from the box to the cap or the splice itself; the buried loop, tied at its far end, tells those
  * apart. Bad below is the drop or the motor, which nothing above ground tells apart on one lead.
- * A leak to ground is split in the same place; one that is gone once the splice is open was the splice.
+ * A leak to ground is split in the same place, by a tree of its own.
  */
 export const wellHead = tree.createMachine({
   id: 'well-head',
@@ -14,38 +14,10 @@ export const wellHead = tree.createMachine({
   states: {
     leak: ask('insulation-system', {
       'as-expected': 'look',
-      low: 'lookAtLeak',
+      low: 'grounded',
       high: 'look',
       open: 'look',
       'not-taken': 'look',
-    }),
-    lookAtLeak: ask('look-wellhead', {
-      dry: 'leakBelow',
-      wet: 'leakBelowWet',
-      'open-joint': 'leakBelow',
-      'burnt-joint': 'leakBelow',
-      'not-taken': 'leakBelow',
-    }),
-    leakBelowWet: ask('insulation-downhole', {
-      'as-expected': 'wetSplice',
-      low: 'grounded',
-      high: 'wetSplice',
-      open: 'wetSplice',
-      'not-taken': 'undecided',
-    }),
-    leakBelow: ask('insulation-downhole', {
-      'as-expected': 'leakBuried',
-      low: 'grounded',
-      high: 'leakBuried',
-      open: 'leakBuried',
-      'not-taken': 'leakBuried',
-    }),
-    leakBuried: ask('insulation-buried', {
-      'as-expected': 'wetSplice',
-      low: 'buriedGrounded',
-      high: 'wetSplice',
-      open: 'wetSplice',
-      'not-taken': 'undecided',
     }),
 
     look: ask('look-wellhead', {
@@ -53,6 +25,7 @@ export const wellHead = tree.createMachine({
       wet: 'main',
       'open-joint': 'spliceOpen',
       'burnt-joint': 'spliceBurnt',
+      pinched: 'pinched',
       'not-taken': 'main',
     }),
     main: ask('ohms-well-yellow-black', {
@@ -118,20 +91,24 @@ export const wellHead = tree.createMachine({
     buriedOpen: claims('buried-conductor-open'),
     buriedResistive: claims('buried-conductor-resistive'),
     buriedShorted: claims('buried-conductors-shorted'),
-    wetSplice: claims('wellhead-splice-wet', 'wellhead-splice-leaks'),
-    buriedGrounded: claims('buried-conductor-grounded'),
+    pinched: claims('cable-pinched'),
     above: claims(
       'buried-conductor-open',
       'buried-conductor-resistive',
       'wellhead-splice-open',
       'wellhead-splice-resistive',
     ),
-    shortedBelow: claims('main-turns-shorted', 'start-turns-shorted', 'drop-conductors-shorted'),
+    shortedBelow: claims(
+      'main-turns-shorted',
+      'start-turns-shorted',
+      'winding-burnt',
+      'drop-conductors-shorted',
+    ),
     yellowBelow: claims('motor-protector-open', 'drop-conductor-open'),
     blackBelow: claims('winding-main-open', 'drop-conductor-open', 'motor-protector-open'),
     redBelow: claims('winding-start-open', 'drop-conductor-open'),
     below: claims('drop-conductor-open', 'winding-main-open', 'winding-start-open', 'motor-protector-open'),
-    grounded: claims('motor-grounded', 'downhole-cable-grounded', 'motor-leaks'),
+    grounded: handsOver('ground-leak'),
     undecided: undecided('well-head'),
   },
 });

@@ -22,6 +22,8 @@ export interface Around {
   readonly catalog: Catalog;
   /** A file, or the standard input for `-`; refused by size before it is read whole. */
   readText(path: string): Promise<TextRead>;
+  /** A line about how far a long command has come. */
+  tell?(line: string): void;
 }
 
 export type Answer =

@@ -8,6 +8,7 @@ import { expect } from './commands/expect.ts';
 import { interlock } from './commands/interlock.ts';
 import { list } from './commands/list.ts';
 import { next } from './commands/next.ts';
+import { SEPARATE_FLAGS, SEPARATE_SWITCHES, separate } from './commands/separate.ts';
 import { SIMULATE_FLAGS, simulate } from './commands/simulate.ts';
 import { trees } from './commands/trees.ts';
 import { catalogFrom } from './content.ts';
@@ -15,11 +16,17 @@ import { asJson } from './print.ts';
 import { problemLines } from './problem-lines.ts';
 import { readText } from './read-text.ts';
 
+interface Entry {
+  readonly command: Command;
+  readonly flags: readonly string[];
+  readonly switches?: readonly string[];
+}
+
 /**
  * The engine without a screen: JSON on the standard output, messages on the error output, nothing
  * written. Ends with 0, with 1 when the input is wrong, with 2 when it was called wrongly.
  */
-const COMMANDS: Readonly<Record<string, { command: Command; flags: readonly string[] }>> = {
+const COMMANDS: Readonly<Record<string, Entry>> = {
   next: { command: next, flags: [] },
   expect: { command: expect, flags: [] },
   simulate: { command: simulate, flags: SIMULATE_FLAGS },
@@ -27,6 +34,7 @@ const COMMANDS: Readonly<Record<string, { command: Command; flags: readonly stri
   interlock: { command: interlock, flags: [] },
   trees: { command: trees, flags: [] },
   effects: { command: effects, flags: EFFECTS_FLAGS },
+  separate: { command: separate, flags: SEPARATE_FLAGS, switches: SEPARATE_SWITCHES },
 };
 
 const CONTENT = fileURLToPath(new URL('../../content', import.meta.url));
@@ -81,7 +89,7 @@ async function answerTo(
       line: `there is no command "${name}"; ${didYouMean(name, Object.keys(COMMANDS))}`.trim(),
     };
   }
-  const sorted = sortArguments(rest, found.flags);
+  const sorted = sortArguments(rest, found.flags, found.switches);
   if ('mistake' in sorted) return { kind: 'usage', line: sorted.mistake };
   const loaded = catalogFrom(CONTENT);
   if ('problems' in loaded) return badInput(...problemLines(loaded.problems, 'content'));
@@ -93,6 +101,7 @@ function around(catalog: Around['catalog'], process: Process): Around {
   const folders = started === undefined ? [process.cwd()] : [process.cwd(), started];
   return {
     catalog,
+    tell: (line) => process.stderr.write(`${line}\n`),
     readText: (path) => readText({ path, capBytes: CASE_BYTES_MOST, standardInput: process.stdin, folders }),
   };
 }

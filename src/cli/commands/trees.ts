@@ -144,9 +144,9 @@ function endingText({ claims, clears, handsOver, undecided }: Ending, words: Wor
 }
 
 const checkName = (id: string, words: Words | undefined): string =>
-  `${words?.checks[id]?.name ?? 'check'} (${id})`;
+  `${words?.checks[id]?.name ?? 'unnamed check'} (${id})`;
 const faultName = (id: string, words: Words | undefined): string =>
-  `${words?.faults[id]?.name ?? 'fault'} (${id})`;
+  `${words?.faults[id]?.name ?? 'unnamed fault'} (${id})`;
 const treeName = (id: string, words: Words | undefined): string => words?.names.procedures?.texts[id] ?? id;
 
 /** Rows with every column but the last as wide as its widest cell. */

@@ -22,6 +22,7 @@ import {
   notInVain,
   reachable,
   size,
+  twoLines,
 } from './support/checkers.ts';
 import type { Reads } from './support/checks.ts';
 
@@ -30,7 +31,12 @@ const checks: ReadonlyMap<string, Reads> = new Map([
   ['tap', { answers: ['wet', 'dry'] }],
   ['pair', { quantity: 'voltage', unit: 'V' }],
 ]);
-const known: Known = { checks, faults: ['pipe-split'], procedures: ['garden', 'cellar'] };
+const known: Known = {
+  checks,
+  faults: ['pipe-split', 'pump-gone'],
+  procedures: ['garden', 'cellar'],
+  pulls: new Set(['pump-gone']),
+};
 
 const garden = (states: Parameters<typeof tree.createMachine>[0]['states']): Tree =>
   tree.createMachine({ id: 'garden', initial: 'first', states });
@@ -143,6 +149,24 @@ describe('each checker catches a broken tree', () => {
       'other speaks of another part',
       'both must say one thing',
     ]);
+  });
+
+  test('a pull after one line; two on every way are enough', () => {
+    const hasty = garden({
+      first: tap({ wet: 'second', dry: 'pull' }),
+      second: ask('pair', { low: 'pull', 'not-taken': 'fine' }),
+      pull: claims('pump-gone'),
+      fine: clears('garden'),
+    });
+    expect(twoLines(hasty, known)).toEqual(['pull claims pump-gone after 1 of 2 lines']);
+    const patient = garden({
+      first: tap({ wet: 'second', dry: 'split' }),
+      second: ask('pair', { low: 'pull', 'not-taken': 'fine' }),
+      pull: claims('pump-gone'),
+      split: claims('pipe-split'),
+      fine: clears('garden'),
+    });
+    expect(twoLines(patient, known)).toEqual([]);
   });
 
   test('a way to a state that is not there is refused by the machine itself', () => {

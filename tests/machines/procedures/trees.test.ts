@@ -1,11 +1,17 @@
 import { describe, expect, test } from 'vitest';
 import { FIRST_QUESTION, HELD_CHECKS, PROCEDURES } from '../../../machines/procedures/all.ts';
-import { coverage } from '../../../machines/procedures/coverage.ts';
+import { askedBy, coverage } from '../../../machines/procedures/coverage.ts';
 import { outcomesOf } from '../../../machines/procedures/outcomes.ts';
 import { CHECKERS, type Known } from './support/checkers.ts';
-import { CHECKS, ELECTRICAL_FAULTS, FAULTS } from './support/checks.ts';
+import { CHECKS, FAULTS, PULLS } from './support/checks.ts';
+import { FOUND_WITHOUT_A_CHECK, OWN_CHECKS } from './support/left-out.ts';
 
-const known: Known = { checks: CHECKS, faults: FAULTS, procedures: PROCEDURES.map((one) => one.id) };
+const known: Known = {
+  checks: CHECKS,
+  faults: FAULTS,
+  procedures: PROCEDURES.map((one) => one.id),
+  pulls: PULLS,
+};
 
 describe.each(PROCEDURES)('the tree of $id', ({ machine }) => {
   test.each(Object.keys(CHECKERS))('%s', (name) => {
@@ -22,23 +28,28 @@ describe('the trees together', () => {
     expect(new Set(known.procedures).size).toBe(PROCEDURES.length);
   });
 
-  test('claim every electrical fault somewhere', () => {
-    expect(ELECTRICAL_FAULTS.length).toBeGreaterThan(50);
-    const unclaimed = coverage(PROCEDURES, ELECTRICAL_FAULTS).filter((row) => row.claims.length === 0);
-    expect(unclaimed.map((row) => row.fault)).toEqual([]);
+  test('claim every fault, but for what is found without a check', () => {
+    expect(FAULTS.length).toBeGreaterThan(150);
+    const unclaimed = coverage(PROCEDURES, FAULTS).filter((row) => row.claims.length === 0);
+    expect(unclaimed.map((row) => row.fault).sort()).toEqual([...FOUND_WITHOUT_A_CHECK].sort());
+  });
+
+  test("ask every check, but for the planner's own", () => {
+    const own = askedBy(PROCEDURES, [...CHECKS.keys()]).filter((row) => row.procedures.length === 0);
+    expect(own.map((row) => row.check).sort()).toEqual([...OWN_CHECKS].sort());
   });
 
   test('coverage shows a fault that no tree claims', () => {
-    const row = coverage(PROCEDURES, ['well-dry']).find((one) => one.fault === 'well-dry');
-    expect(row).toEqual({ fault: 'well-dry', claims: [] });
+    const row = coverage(PROCEDURES, ['moon-full']).find((one) => one.fault === 'moon-full');
+    expect(row).toEqual({ fault: 'moon-full', claims: [] });
   });
 
   test('coverage names the tree, the ending and the faults claimed beside', () => {
     const row = coverage(PROCEDURES, []).find((one) => one.fault === 'start-switch-inside-failed');
     expect(row?.claims).toContainEqual({
-      procedure: 'two-wire-motor',
+      procedure: 'bound-pump',
       state: 'boundOrSwitch',
-      beside: ['rotor-locked'],
+      beside: ['winding-start-open', 'rotor-locked', 'pump-sand-locked', 'pump-stages-melted'],
     });
   });
 

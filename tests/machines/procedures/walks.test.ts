@@ -5,11 +5,13 @@ import { foldProcedure, passingOver, proposals, standings } from '../../../machi
 import { motorAndCable } from '../../../machines/procedures/motor-and-cable.machine.ts';
 import { pressureSwitch } from '../../../machines/procedures/pressure-switch.machine.ts';
 import { supply } from '../../../machines/procedures/supply.machine.ts';
+import { switchDead } from '../../../machines/procedures/switch-dead.machine.ts';
 import { wellHead } from '../../../machines/procedures/well-head.machine.ts';
 import {
   given,
   NO_BOX,
   NO_CONTACTOR,
+  NO_FITTINGS,
   POTENTIAL_RELAY,
   SENSING_RELAY,
   SWITCH_IN_LOOP,
@@ -53,7 +55,12 @@ describe('calls as a good technician would take them', () => {
       'volts-coil': 'none',
     };
     expect(asked(given(coil, lacking))).toContain('volts-loop-switched');
-    const halved = { ...coil, 'volts-loop-switched': 'none', 'volts-loop-feed': 'as-expected' };
+    const halved = {
+      ...coil,
+      'volts-loop-switched': 'none',
+      'volts-loop-feed': 'as-expected',
+      'volts-pole-1': 'high',
+    };
     expect(endings(given(halved, lacking))).toContainEqual({ handsOver: 'pressure-switch' });
     expect(asked(given(halved, lacking))).toContain('look-switch');
     expect(claimed(given({ ...halved, 'look-switch': 'cut-off-lever-open' }, lacking))).toEqual([
@@ -92,7 +99,18 @@ describe('calls as a good technician would take them', () => {
     const parts = { ...windings, 'start-capacitance': 'as-expected', 'ohms-sense-switch': 'as-expected' };
     expect(asked(given(parts, lacking))).toContain('lid-swap');
     expect(claimed(given({ ...parts, 'lid-swap': 'starts' }, lacking))).toContain('sensing-relay-open');
-    expect(claimed(given({ ...parts, 'lid-swap': 'does-not-start' }, lacking))).toEqual(['rotor-locked']);
+    const bound = {
+      ...parts,
+      'lid-swap': 'does-not-start',
+      'ohms-branch-1': 'as-expected',
+      'ohms-branch-2': 'as-expected',
+      'amps-start-line': 'as-expected',
+      'start-length': 'never',
+    };
+    expect(claimed(given(bound, lacking))).toEqual([]);
+    expect(asked(given(bound, lacking))).toContain('reverse-bump');
+    expect(claimed(given({ ...bound, 'reverse-bump': 'stays-bound' }, lacking))).toContain('rotor-locked');
+    expect(claimed(given({ ...bound, 'reverse-bump': 'frees' }, lacking))).toContain('pump-sand-locked');
   });
 
   test('a box without such a lid is proved by what red takes at the start', () => {
@@ -108,6 +126,11 @@ describe('calls as a good technician would take them', () => {
       'ohms-relay-coil': 'as-expected',
       'run-capacitance': 'as-expected',
       'motor-sound': 'hum-then-quiet',
+      'ohms-branch-1': 'as-expected',
+      'ohms-branch-2': 'as-expected',
+      'amps-start-line': 'as-expected',
+      'start-length': 'never',
+      'reverse-bump': 'stays-bound',
     };
     expect(asked(given(proved, lacking))).toContain('amps-start-red');
     expect(claimed(given({ ...proved, 'amps-start-red': 'as-expected' }, lacking))).toContain('rotor-locked');
@@ -147,8 +170,10 @@ describe('calls as a good technician would take them', () => {
       'run-capacitance': 'as-expected',
       'start-capacitance': 'as-expected',
       'ohms-relay-coil': 'as-expected',
+      'box-temperature': 'cool',
     };
     expect(claimed(given(sound, lacking))).toContain('main-overload-tripped');
+    expect(claimed(given({ ...sound, 'box-temperature': 'hot' }, lacking))).toContain('box-overheated');
   });
 
   test('full volts and no amps: an open lead is read again cold before the well is opened', () => {
@@ -169,30 +194,39 @@ describe('calls as a good technician would take them', () => {
   });
 
   test('the pair dead at the switch: back to the service, and where the standby supply stands', () => {
-    const lacking = [...THREE_WIRE, ...NO_CONTACTOR];
+    const lacking = [...THREE_WIRE, ...NO_CONTACTOR, ...NO_FITTINGS];
     const dead = {
       'what-is-seen': 'silent-without-pressure',
       'breaker-lever': 'on',
+      'disconnect-position': 'on',
       'house-power': 'all-works',
       'volts-switch-line': 'none',
     };
     expect(asked(given(dead, lacking))).toContain('volts-service-pair');
-    const good = { ...dead, 'volts-service-pair': 'as-expected' };
-    expect(claimed(given({ ...good, 'volts-breaker-pair': 'as-expected' }, lacking))).toEqual([
-      'disconnect-off',
-    ]);
+    const good = { ...dead, 'volts-service-pair': 'as-expected', 'device-display': 'none' };
+    const fed = { ...good, 'volts-breaker-pair': 'as-expected' };
+    expect(claimed(given(fed, lacking))).toEqual(['disconnect-off']);
+    const withFuses = lacking.filter((check) => !check.startsWith('ohms-fuse'));
+    expect(asked(given(fed, withFuses))).toContain('ohms-fuse-1');
+    expect(claimed(given({ ...fed, 'ohms-fuse-1': 'open' }, withFuses))).toEqual(['fuse-open']);
+    const dark = { ...fed, 'device-display': 'dark' };
+    expect(claimed(given(dark, lacking))).toEqual(['protector-failed']);
     const pole = { ...good, 'volts-breaker-pair': 'none', 'volts-breaker-1': 'as-expected' };
     expect(claimed(given(pole, lacking))).toEqual(['breaker-pole-open']);
-    const leg = { ...dead, 'volts-service-pair': 'none', 'volts-service-1': 'as-expected' };
+    const leg = {
+      ...dead,
+      'volts-service-pair': 'none',
+      'volts-service-1': 'as-expected',
+      'volts-service-2': 'none',
+    };
     expect(asked(given(leg, lacking))).toContain('standby-position');
     expect(claimed(given({ ...leg, 'standby-position': 'utility' }, lacking))).toEqual(['supply-lost-leg']);
-    expect(claimed(given({ ...leg, 'standby-position': 'generator' }, lacking))).toEqual([
-      'generator-single-phase',
-    ]);
+    const tied = { ...leg, 'volts-service-2': 'as-expected', 'standby-position': 'generator' };
+    expect(claimed(given(tied, lacking))).toEqual(['generator-single-phase', 'battery-supply-island']);
   });
 
   test('works now: a whole round, with nothing left out, before anybody says that nothing is wrong', () => {
-    const lacking = [...THREE_WIRE, ...NO_CONTACTOR, ...POTENTIAL_RELAY];
+    const lacking = [...THREE_WIRE, ...NO_CONTACTOR, ...POTENTIAL_RELAY, ...NO_FITTINGS];
     const round = {
       'motor-sound': 'runs',
       'amps-red': 'as-expected',
@@ -209,6 +243,20 @@ describe('calls as a good technician would take them', () => {
       'ohms-capacitor-case': 'as-expected',
       'ohms-branch-1': 'as-expected',
       'ohms-branch-2': 'as-expected',
+      'lead-null': 'steady-low',
+      'terminals-tug': 'tight',
+      'ohms-bleed': 'as-expected',
+      'box-temperature': 'cool',
+      'other-loads': 'pump-only',
+      'record-trend': 'no-record',
+      'hot-spots': 'none',
+      'log-a-day': 'steady',
+      'water-anywhere': 'normal',
+      'pump-stops': 'stops',
+      'starts-unused': 'no',
+      'first-bucket': 'clear',
+      'fill-time': 'as-expected',
+      precharge: 'as-expected',
     };
     const seen = { 'what-is-seen': 'works-now' };
     expect(claimed(given({ ...seen, ...round }, lacking))).toContain('nothing-wrong');
@@ -230,6 +278,7 @@ describe('the pattern of the three lead ohms', () => {
           'ohms-black-red': blackRed,
           'insulation-system': 'as-expected',
           'ohms-after-cool-yellow-black': 'open',
+          'lead-null': 'steady-low',
         },
         [...THREE_WIRE, ...NO_CONTACTOR],
       ),
@@ -325,25 +374,35 @@ describe('what cannot be read', () => {
       pressureSwitch,
       given({ 'gauge-zone': 'zero', 'volts-switch-line': 'not-taken' }),
     );
-    expect(place.proposes).toBe('look-switch');
+    expect(place.ends).toEqual({ handsOver: 'switch-dead' });
+    expect(foldProcedure(switchDead, given({})).proposes).toBe('look-switch');
   });
 
   test('checks that nobody may do are passed over, so that the tree goes on', () => {
     const answers = given({ 'gauge-zone': 'zero' });
     expect(foldProcedure(pressureSwitch, answers).proposes).toBe('volts-switch-line');
     const over = passingOver(answers, new Set(['volts-switch-line']));
-    expect(foldProcedure(pressureSwitch, over).proposes).toBe('look-switch');
+    expect(foldProcedure(pressureSwitch, over).ends).toEqual({ handsOver: 'switch-dead' });
   });
 
   test('an answer that the tree does not know is as good as none', () => {
     const place = foldProcedure(supply, given({ 'breaker-lever': 'painted-over' }));
-    expect(place.proposes).toBe('house-power');
+    expect(place.proposes).toBe('disconnect-position');
   });
 
   test('when what was seen leads nowhere, the other trees are heard', () => {
     const lacking = [...THREE_WIRE, ...NO_CONTACTOR];
-    const pressure = { 'what-is-seen': 'silent-with-pressure', 'gauge-zone': 'above-cut-out' };
-    expect(asked(given(pressure, lacking))).toEqual(['tube-clear']);
-    expect(asked(given({ ...pressure, 'tube-clear': 'clear' }, lacking))).toContain('breaker-lever');
+    const pressure = {
+      'what-is-seen': 'silent-with-pressure',
+      'device-display': 'none',
+      'gauge-compare': 'agree',
+      'pump-stops': 'stops',
+      'cut-in-pressure': 'as-expected',
+      'water-anywhere': 'normal',
+      'house-flow': 'within',
+    };
+    expect(asked(given(pressure, lacking))).toEqual(['cut-out-pressure']);
+    const left = { ...pressure, 'cut-out-pressure': 'as-expected' };
+    expect(asked(given(left, lacking))).toContain('breaker-lever');
   });
 });

@@ -40,6 +40,18 @@ export const NO_BOX: readonly string[] = [
   'ohms-after-cool-yellow-black',
   'ohms-after-cool-yellow-red',
   'ohms-after-cool-black-red',
+  'ohms-bleed',
+  'ohms-lid-1',
+  'ohms-lid-2',
+  'box-temperature',
+  'terminals-tug',
+  'capacitor-kick',
+  'run-capacitor-in-service',
+  'start-capacitor-in-service',
+  'volts-relay-coil',
+  'volts-well-pair',
+  'volts-box-start',
+  'reverse-bump',
 ];
 
 /** Checks that are missing where there is no contactor and no control loop. */
@@ -54,6 +66,10 @@ export const NO_CONTACTOR: readonly string[] = [
   'ohms-contactor-pole-2',
   'ohms-loop-wires',
   'ohms-loop-wire-out',
+  'ohms-contactor-rest-1',
+  'ohms-contactor-rest-2',
+  'volts-contactor-pole-1',
+  'volts-contactor-pole-2',
 ];
 
 /** Checks that are missing where the motor has three wires. */
@@ -87,4 +103,25 @@ export const SENSING_RELAY: readonly string[] = [
   'volts-box-line',
 ];
 
-export const POTENTIAL_RELAY: readonly string[] = ['ohms-sense-coil', 'ohms-sense-switch', 'lid-swap'];
+export const POTENTIAL_RELAY: readonly string[] = [
+  'ohms-sense-coil',
+  'ohms-sense-switch',
+  'lid-swap',
+  'ohms-lid-1',
+  'ohms-lid-2',
+];
+
+/** Checks that are missing where no fitting is there that would bring them. */
+export const NO_FITTINGS: readonly string[] = [
+  'ohms-fuse-1',
+  'ohms-fuse-2',
+  'device-bypass',
+  'device-sensor',
+  'device-output',
+  'device-input-volts',
+  'device-cooling',
+  'drive-output-ohms',
+  'generator-volts',
+  'airline-level',
+  'ohms-neutral-ground',
+];

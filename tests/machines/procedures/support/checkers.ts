@@ -13,6 +13,8 @@ export interface Known {
   readonly checks: ReadonlyMap<string, Reads>;
   readonly faults: readonly string[];
   readonly procedures: readonly string[];
+  /** Faults whose repair takes the pump out of the well. */
+  readonly pulls: ReadonlySet<string>;
 }
 
 export type Checker = (machine: Tree, known: Known) => string[];
@@ -99,6 +101,20 @@ export const meaningful: Checker = (machine, known) =>
     return (ends.clears ?? ends.undecided) === machine.id ? [] : [`${state} speaks of another part`];
   });
 
+/** A pull is named by no tree that has not asked for two lines on the way. */
+export const twoLines: Checker = (machine, { pulls }) => {
+  const fewest = fewestAsked(machine);
+  return steps(machine).flatMap(({ state, ends }) => {
+    const pull = ends?.claims?.find((fault) => pulls.has(fault));
+    const asked = fewest.get(state) ?? 0;
+    return pull === undefined || asked >= LINES_BEFORE_A_PULL
+      ? []
+      : [`${state} claims ${pull} after ${asked} of ${LINES_BEFORE_A_PULL} lines`];
+  });
+};
+
+const LINES_BEFORE_A_PULL = 2;
+
 export const CHECKERS: Readonly<Record<string, Checker>> = {
   size,
   reachable,
@@ -109,6 +125,7 @@ export const CHECKERS: Readonly<Record<string, Checker>> = {
   askedOnce,
   notInVain,
   meaningful,
+  twoLines,
 };
 
 function differences(
@@ -134,4 +151,21 @@ function behind(machine: Tree, from: string): Set<string> {
     open.push(...(known.get(state)?.ways.values() ?? []));
   }
   return reached;
+}
+
+/** State → the least number of checks that any way to it asks for. */
+function fewestAsked(machine: Tree): Map<string, number> {
+  const known = stepsOf(machine);
+  const fewest = new Map([[startOf(machine), 0]]);
+  const open = [startOf(machine)];
+  for (let state = open.pop(); state !== undefined; state = open.pop()) {
+    const step = known.get(state);
+    const asked = (fewest.get(state) ?? 0) + (step?.check === undefined ? 0 : 1);
+    for (const to of step?.ways.values() ?? []) {
+      if (asked >= (fewest.get(to) ?? Number.POSITIVE_INFINITY)) continue;
+      fewest.set(to, asked);
+      open.push(to);
+    }
+  }
+  return fewest;
 }

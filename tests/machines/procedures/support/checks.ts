@@ -6,7 +6,7 @@ import type { Fault } from '../../../../src/schema/fault.ts';
 /** The checks and faults of the content, as far as the trees must know them: as written, not parsed. */
 export type Reads = Check['reads'];
 
-type Written = { id: string; reads?: Reads; area?: Fault['area'] };
+type Written = { id: string; reads?: Reads; verdict?: Fault['verdict'] };
 
 function records(name: string): Written[] {
   const folder = fileURLToPath(new URL(`../../../../content/${name}/`, import.meta.url));
@@ -23,11 +23,7 @@ const faults = records('faults');
 
 export const FAULTS: readonly string[] = faults.map(({ id }) => id);
 
-/** Faults that an electrical reading shows. */
-export const ELECTRICAL_FAULTS: readonly string[] = faults
-  .filter(({ area }) =>
-    ['supply', 'pressure-switch', 'control-loop', 'starting-parts', 'box', 'cable', 'motor'].includes(
-      area ?? '',
-    ),
-  )
-  .map(({ id }) => id);
+/** Faults whose repair takes the pump out of the well. */
+export const PULLS: ReadonlySet<string> = new Set(
+  faults.filter(({ verdict }) => verdict === 'pull').map(({ id }) => id),
+);
