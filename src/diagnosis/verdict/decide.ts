@@ -46,7 +46,9 @@ export function decide(deciding: Deciding, exhausted: boolean): Decision {
   }
   if (past && owed.length === 0) return { ...found, verdict };
   if (!exhausted) return { ...found, verdict: undefined };
-  return { ...found, verdict: honestEnding(verdict, { past, pull: subject.action.pull, owed }) };
+  const pullLikely = figureOf(belief.model.knowledge.judgements, 'stop-thresholds', 'pullLikely');
+  const likely = subject.action.pull ? probability >= pullLikely : probability >= 0.5;
+  return { ...found, verdict: honestEnding(verdict, { past, likely, pull: subject.action.pull, owed }) };
 }
 
 function threshold(belief: Belief, pull: boolean): number {
@@ -125,15 +127,18 @@ function carrying(evidence: readonly EvidenceLine[]): EvidenceLine[] {
     .sort((one, other) => other.weight - one.weight);
 }
 
-/** Nothing more can be read. Pulling is not named below its threshold or with a rule owed. */
+/**
+ * Nothing more can be read. Pulling is not named below its threshold or with a rule owed: at best it is
+ * likely, and what is owed is the first step of the pull.
+ */
 function honestEnding(
   verdict: Verdict,
-  at: { past: boolean; pull: boolean; owed: readonly Owed[] },
+  at: { past: boolean; likely: boolean; pull: boolean; owed: readonly Owed[] },
 ): Verdict {
   const owed = [...new Set(at.owed.map((one) => one.rule))];
   if (at.past && !at.pull) return { ...verdict, kind: owed.length > 0 ? 'group' : verdict.kind, owed };
-  if (at.past) return { ...verdict, kind: 'group', verdictClass: 'pull-likely', owed };
-  return { ...verdict, kind: verdict.probability >= 0.5 && !at.pull ? 'group' : 'watch', owed };
+  if (at.likely && at.pull) return { ...verdict, kind: 'group', verdictClass: 'pull-likely', owed };
+  return { ...verdict, kind: at.likely ? 'group' : 'watch', owed };
 }
 
 /** The reading whose removal restores sense, when some reading is beyond every live piece. */
