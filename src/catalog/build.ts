@@ -141,6 +141,7 @@ function assemble(
     water: table('water'),
     fittings: table('fittings'),
     sequences: table('sequences'),
+    calibration: table('calibration'),
     words: Object.freeze(Object.fromEntries(languages)),
   });
 }

@@ -3,6 +3,7 @@ import type { Action, Fault } from '../schema/fault.ts';
 import type { Conductor, Motor, MotorModel } from '../schema/motor.ts';
 import type { Box, Element, Netlist } from '../schema/netlist.ts';
 import type {
+  Calibration,
   Circumstance,
   Fitting,
   HardRule,
@@ -56,6 +57,7 @@ export interface Catalog {
   readonly water: Table<WaterSystem>;
   readonly fittings: Table<Fitting>;
   readonly sequences: Table<Sequence>;
+  readonly calibration: Table<Calibration>;
   readonly words: Table<Words>;
 }
 

@@ -4,6 +4,7 @@ import { action, fault } from '../schema/fault.ts';
 import { conductor, motor, motorModel } from '../schema/motor.ts';
 import { box, element, netlist } from '../schema/netlist.ts';
 import {
+  calibration,
   circumstance,
   fitting,
   hardRule,
@@ -39,6 +40,7 @@ export const RECORD_SHAPES = {
   water: waterSystem,
   fittings: fitting,
   sequences: sequence,
+  calibration,
 } as const;
 export type RecordFolder = keyof typeof RECORD_SHAPES;
 

@@ -1,10 +1,10 @@
 import { requestOf } from '../diagnosis/belief/channel.ts';
-import { type Hypothesis, hypothesesOf, severityAt } from '../diagnosis/belief/hypotheses.ts';
-import { type Marched, marginSlopes, type Piece, piecesOf } from '../diagnosis/belief/piece.ts';
+import { type Hypothesis, severityAt, signsOf } from '../diagnosis/belief/hypotheses.ts';
+import { buildModel } from '../diagnosis/belief/model.ts';
+import type { Piece } from '../diagnosis/belief/piece.ts';
 import { figureOf } from '../diagnosis/judgements.ts';
 import { meterLimits } from '../diagnosis/windows/meter.ts';
-import { setUp } from '../plant/plant.ts';
-import { type Plant, type PlantReading, UNKNOWNS } from '../plant/types.ts';
+import { type PlantReading, UNKNOWNS, WATER_UNKNOWNS } from '../plant/types.ts';
 import type { Check } from '../schema/check.ts';
 import type { Around } from './command.ts';
 import type { Ready } from './installation.ts';
@@ -40,50 +40,61 @@ export type EffectReading = { readonly check: Check } & (
   | { readonly kind: 'answer'; readonly answer: string }
 );
 
-/** Shares below this are not worth a row. */
-const SMALLEST_SHARE = 0.01;
-const eachOf = (plant: Plant) => ({
-  smallestShare: SMALLEST_SHARE,
-  slopes: () => marginSlopes(plant),
-  modes: (_: string, march: Marched) => march.modes(march.margins()),
-});
 /** Nine in ten of a normal lie within so many standard deviations. */
 const NINE_IN_TEN = 1.645;
 /** Nothing, where an instrument says nothing of its own error. */
 const LEAST_READING = 1e-9;
 
-export function effectRows(around: Around, ready: Ready, main: readonly string[]): EffectRow[] {
-  const { catalog } = around;
-  const { choice, system } = ready;
-  const plant = setUp(choice.input, choice.spreads);
-  const checks = ready.checks.filter(({ id }) => main.includes(id));
-  const here = hypothesesOf(catalog, system).filter((one) => one.choice === 0 && one.cause === undefined);
-  return here.flatMap((hypothesis) =>
-    piecesOf(hypothesis, plant, eachOf(plant)).map((piece) => ({
-      hypothesis,
-      severity: severityAt(
-        hypothesis.fault,
-        { stratum: piece.stratum, strata: hypothesis.fault.severity?.strata ?? 1 },
-        0,
-      ),
-      mode: piece.mode,
-      share: piece.share,
-      readings: checks.flatMap((check) => effectOn(around, piece, check)),
-    })),
-  );
+/** Readings that every fault is shown by, and those that only the water side moves. */
+export interface Wanted {
+  readonly main: readonly string[];
+  readonly water: readonly string[];
 }
 
+export function effectRows(around: Around, ready: Ready, wanted: Wanted): EffectRow[] {
+  const { pieces } = buildModel(around.catalog, ready.system, 'ordinary');
+  return pieces
+    .filter(({ hypothesis }) => hypothesis.choice === 0 && hypothesis.cause === undefined)
+    .map((piece) => {
+      const { hypothesis, stratum, mode, share } = piece;
+      const { fault } = hypothesis;
+      const ids = [...wanted.main, ...(isWet(hypothesis) ? wanted.water : [])];
+      const checks = ready.checks.filter(({ id }) => ids.includes(id));
+      const strata = fault.severity?.strata ?? 1;
+      return {
+        hypothesis,
+        severity: severityAt(fault, { stratum, strata }, 0),
+        mode,
+        share,
+        readings: checks.flatMap((check) => effectOn(around, piece, check)),
+      };
+    });
+}
+
+/** A fault of the water side, or the sound system that it is compared with. */
+const isWet = ({ water, fault }: Hypothesis): boolean => water.length > 0 || fault.verdict === 'normal';
+
 function effectOn(around: Around, piece: Piece, check: Check): EffectReading[] {
-  const request = requestOf(check);
-  const centre = piece.stateAt('centre', 0).read(request);
+  const signed = likeliestSign(around, piece, check);
+  if (signed !== undefined) return [{ check, kind: 'answer', answer: signed }];
+  const centre = piece.stateAt('centre', 0).read(requestOf(check));
   if (centre.kind === 'answer') return [{ check, kind: 'answer', answer: centre.answer }];
   if (centre.kind === 'none') return [];
   const { top, absolute } = meterLimits(around.catalog, check, 'ordinary');
   if (top !== undefined && centre.value > top) return [{ check, kind: 'open' }];
   const floor = Math.max(LEAST_READING, absolute);
-  return [
-    { check, kind: 'value', regime: centre.regime, ...spanOf(around, { piece, check, centre, floor }) },
-  ];
+  const { high, ...span } = spanOf(around, { piece, check, centre, floor });
+  return [{ check, kind: 'value', regime: centre.regime, ...span, high: Math.min(high, top ?? high) }];
+}
+
+/** A sign stands where the plant would have answered. */
+function likeliestSign({ catalog }: Around, piece: Piece, check: Check): string | undefined {
+  const share = (how: string): number => figureOf(catalog.judgements, 'frequency-words', how);
+  const [first, ...more] = signsOf(piece.hypothesis, check.id);
+  return more.reduce(
+    (best, one) => (best === undefined || share(one.how) > share(best.how) ? one : best),
+    first,
+  )?.answer;
 }
 
 interface Centred {
@@ -105,7 +116,8 @@ function spanOf({ catalog }: Around, { piece, check, centre, floor }: Centred) {
   const error = modelError(catalog, check, centre.regime) ** 2;
   let down = error;
   let up = error;
-  for (const axis of [...UNKNOWNS, ...(piece.hasSeverity ? (['severity'] as const) : [])]) {
+  const unknowns = 'water' in check.predict ? WATER_UNKNOWNS : UNKNOWNS;
+  for (const axis of [...unknowns, ...(piece.hasSeverity ? (['severity'] as const) : [])]) {
     const moves = [-1, 1].map((step) => size(piece.stateAt(axis, step).read(requestOf(check))) - middle);
     down += Math.min(0, ...moves) ** 2;
     up += Math.max(0, ...moves) ** 2;

@@ -104,3 +104,15 @@ export const sequence = z.strictObject({
   note: words.optional(),
 });
 export type Sequence = z.infer<typeof sequence>;
+
+/** Figures that nobody has measured and that matter: what hangs on them, and the cheapest way to measure them. */
+export const calibration = z.strictObject({
+  id,
+  /** Folder of content; some records and some fields of it, or all. */
+  figures: z.array(z.strictObject({ in: id, ids: z.array(id).optional(), field: words.optional() })).min(1),
+  effect: words,
+  settle: words,
+  from,
+  note: words.optional(),
+});
+export type Calibration = z.infer<typeof calibration>;

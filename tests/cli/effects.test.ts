@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { INSTALLATIONS, MAIN_READINGS } from '../../src/cli/commands/effects.ts';
+import { INSTALLATIONS, MAIN_READINGS, WATER_READINGS } from '../../src/cli/commands/effects.ts';
+import { knownBy, knownByText } from '../../src/cli/effects-known-by.ts';
+import type { Fault } from '../../src/schema/fault.ts';
 import { catalog } from '../published/support/catalog.ts';
 import { inProcess } from './support/in-process.ts';
 
@@ -22,7 +24,8 @@ const run = (...words: string[]) => inProcess(['effects', ...words], { cwd: '/' 
 
 /** One installation is enough for the shape of the answer: the smallest that has a start capacitor. */
 const { code, out } = await run('--installation', 'start-only');
-const rows: readonly Row[] = JSON.parse(out).installations[0].rows;
+const data = JSON.parse(out);
+const rows: readonly Row[] = data.installations[0].rows;
 const rowsOf = (fault: string, mode?: string): Row[] =>
   rows.filter((row) => row.fault === fault && (mode === undefined || row.mode === mode));
 
@@ -33,7 +36,7 @@ function amps(row: Row | undefined, check: string): Reading {
 }
 
 test('every reading and installation that is named exists', () => {
-  for (const id of MAIN_READINGS) expect(Object.keys(catalog.checks)).toContain(id);
+  for (const id of [...MAIN_READINGS, ...WATER_READINGS]) expect(Object.keys(catalog.checks)).toContain(id);
   for (const { box, motor } of Object.values(INSTALLATIONS)) {
     expect(Object.keys(catalog.boxes)).toContain(box);
     expect(Object.keys(catalog.motorModels)).toContain(motor);
@@ -87,6 +90,23 @@ describe('a start-only installation', () => {
     }
   });
 
+  test('faults of the water side have its readings too, and so has a sound system', () => {
+    for (const fault of ['nothing-wrong', 'drop-pipe-hole', 'pump-coupling-sheared'])
+      expect(Object.keys(rowsOf(fault)[0]?.readings ?? {})).toEqual(
+        expect.arrayContaining([...WATER_READINGS]),
+      );
+    expect(Object.keys(rowsOf('start-capacitor-open')[0]?.readings ?? {})).not.toContain('static-level');
+    const leak = (fault: string) => amps(rowsOf(fault)[0], 'leak-down-isolated').value;
+    expect(leak('nothing-wrong')).toBe(0);
+    expect(leak('drop-pipe-hole')).toBeGreaterThan(1);
+    expect(rowsOf('pump-coupling-sheared')[0]?.readings['fill-time']).toBe('never');
+  });
+
+  test('a sign stands where the plant would have answered', () => {
+    const signed = catalog.faults['tank-waterlogged']?.signs?.find(({ check }) => check === 'motor-sound');
+    expect(rowsOf('tank-waterlogged')[0]?.readings['motor-sound']).toBe(signed?.answer);
+  });
+
   test('every number is finite and lies within its span', () => {
     for (const row of rows) {
       for (const reading of Object.values(row.readings)) {
@@ -99,10 +119,38 @@ describe('a start-only installation', () => {
   });
 });
 
+describe('faults that the plant does not know', () => {
+  const injected = (id: string): boolean =>
+    (catalog.faults[id]?.variants ?? []).some(({ edits, water = [] }) => edits.length + water.length > 0);
+
+  test('are listed, with the reason where they have no signs either', () => {
+    const { knownByNothing, knownBySignsOnly } = data;
+    const listed = [...knownByNothing.map(({ fault }: { fault: string }) => fault), ...knownBySignsOnly];
+    expect(listed.sort()).toEqual(Object.keys(catalog.faults).filter((id) => !injected(id)));
+    expect(knownBySignsOnly).toContain('second-feed-live');
+  });
+
+  test('one that has nothing gives its note, or says that it has none', () => {
+    const bare = { ...catalog.faults['second-feed-live'], signs: [], note: 'seen by nobody' } as Fault;
+    const { note: _, ...silent } = { ...bare, id: 'silent' };
+    const found = knownBy({ faults: { [bare.id]: bare, silent } });
+    expect(found).toEqual({
+      nothing: [
+        { fault: 'second-feed-live', note: 'seen by nobody' },
+        { fault: 'silent', note: undefined },
+      ],
+      signsOnly: [],
+    });
+    expect(knownByText(found)).toContain('second-feed-live: seen by nobody');
+    expect(knownByText(found)).toContain('silent: no reason given');
+  });
+});
+
 test('as text it is one line a row', async () => {
   const text = await run('--installation', 'two-wire', '--as', 'text');
   expect(text.code).toBe(0);
   expect(text.out).toMatch(/^two-wire\n/);
+  expect(text.out).toMatch(/^known by their signs only: \d+$/m);
   expect(text.out).toMatch(/switch-pole-open .*stands 100 % \| .*motor-sound silence/);
 });
 

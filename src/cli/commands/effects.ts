@@ -3,10 +3,11 @@ import { didYouMean } from '../../records/nearest.ts';
 import type { Installation } from '../../schema/installation.ts';
 import { type Answer, type Around, badInput, type Command, type Given, usageError } from '../command.ts';
 import { type EffectReading, type EffectRow, effectRows, startShare } from '../effects.ts';
+import { knownBy, knownByText } from '../effects-known-by.ts';
 import { installationData, NOTHING_FITS, type Ready, readyInstallation } from '../installation.ts';
 import { figures, quantity, share } from '../print.ts';
 
-/** What every fault of the content does to the main readings of four usual installations. */
+/** What every fault of the content does to the main readings of four usual installations, and which the plant does not know. */
 export const effects: Command = {
   usage: 'effects [--installation NAME] [--as rows|text]',
   about: `what every fault does to the main readings; installations: two-wire, start-only, start-and-run, contactor`,
@@ -50,6 +51,18 @@ export const MAIN_READINGS = [
   'run-capacitance',
 ] as const;
 
+/** Shown of the sound system and of every fault of the water side. */
+export const WATER_READINGS = [
+  'gauge-zone',
+  'plateau-pressure',
+  'flow-at-low-pressure',
+  'fill-time',
+  'leak-down-isolated',
+  'leak-down-open',
+  'static-level',
+  'pumping-level',
+] as const;
+
 function run({ operands, flags }: Given, around: Around): Answer {
   if (operands.length > 0) return usageError('effects takes no case file');
   const wanted = flags.get('installation');
@@ -64,12 +77,23 @@ function run({ operands, flags }: Given, around: Around): Answer {
   const tables: Table[] = [];
   for (const { name, ready } of all) {
     if (ready === undefined) return badInput(`${name}: ${NOTHING_FITS}`);
-    tables.push({ name, ready, rows: effectRows(around, ready, MAIN_READINGS) });
+    tables.push({
+      name,
+      ready,
+      rows: effectRows(around, ready, { main: MAIN_READINGS, water: WATER_READINGS }),
+    });
   }
-  if (form === 'text') return { kind: 'text', text: tables.map(asText).join('\n') };
+  const outside = knownBy(around.catalog);
+  if (form === 'text')
+    return { kind: 'text', text: [...tables.map(asText), knownByText(outside)].join('\n') };
   return {
     kind: 'data',
-    data: { contentVersion: around.catalog.version, installations: tables.map(asData) },
+    data: {
+      contentVersion: around.catalog.version,
+      installations: tables.map(asData),
+      knownByNothing: outside.nothing,
+      knownBySignsOnly: outside.signsOnly,
+    },
   };
 }
 
@@ -128,8 +152,12 @@ function readingData(reading: EffectReading) {
   };
 }
 
-const wordOf = (reading: Exclude<EffectReading, { kind: 'value' }>): string =>
-  reading.kind === 'open' ? 'open' : reading.answer;
+/** A watch that is never stopped shows no over-range. */
+function wordOf(reading: Exclude<EffectReading, { kind: 'value' }>): string {
+  if (reading.kind === 'answer') return reading.answer;
+  const { reads } = reading.check;
+  return 'quantity' in reads && reads.quantity === 'time' ? 'never' : 'open';
+}
 
 function unitOf({ check }: EffectReading): string {
   return 'unit' in check.reads ? check.reads.unit : '';

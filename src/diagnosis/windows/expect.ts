@@ -113,7 +113,10 @@ const total = (parts: readonly WindowPart[], end: 'low' | 'high'): number =>
 const sumOf = (one: Draft, end: 'low' | 'high'): number => total(one.parts, end);
 
 function restsOnMemory(parts: readonly WindowPart[]): boolean {
-  return parts.some((part) => part.name === 'table' && part.from.some((one) => one.mark === 'memory'));
+  return parts.some(
+    ({ name, from }) =>
+      (name === 'table' || name === 'practice') && from.some((one) => one.mark === 'memory'),
+  );
 }
 
 function soundAnswer(system: System, check: Check): string | undefined {

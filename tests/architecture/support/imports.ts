@@ -30,8 +30,8 @@ export const TABLE: Readonly<Record<string, Allowed>> = {
     folders: [...ENGINE.filter((folder) => folder !== 'plant'), 'machines', 'records'],
     packages: ['react', 'react-dom', '@xstate/react', 'virtual:pwa-register'],
   },
-  cli: { folders: [...ENGINE, 'machines', 'records', 'content'], packages: ['node'] },
-  proof: { folders: [...ENGINE, 'machines', 'records', 'cli', 'content'], packages: ['node'] },
+  cli: { folders: [...ENGINE, 'machines', 'records', 'content', 'proof'], packages: ['node'] },
+  proof: { folders: [...ENGINE, 'machines', 'records', 'content'], packages: ['node'] },
 };
 
 /** `src/plant/plant.ts` → plant; `machines/call/call.ts` → machines. */

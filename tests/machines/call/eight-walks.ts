@@ -11,7 +11,7 @@ export interface MasterWalk {
   readonly readings: number;
 }
 
-const supply = { volts: [242, 'V'] } as const;
+const supply: Truth['installation']['supply'] = { volts: [242, 'V'] };
 const cable = (buried: number, drop: number): Pick<Truth['installation'], 'buried' | 'drop'> => ({
   buried: { conductor: 'copper-10', length: [buried, 'ft'] },
   drop: { conductor: 'copper-12', length: [drop, 'ft'] },
