@@ -46,7 +46,10 @@ export function RepairScreen({ open, repair }: { open: OpenCase; repair: Repair 
             {say('back-to-verdict')}
           </Key>
           {refer === undefined && (
-            <Key main onPress={() => void open.say({ kind: 'visit', type: 'repaired', note: verdict.action })}>
+            <Key
+              main
+              onPress={() => void open.say({ kind: 'visit', type: 'repaired', note: verdict.action })}
+            >
               {say('repaired')}
             </Key>
           )}

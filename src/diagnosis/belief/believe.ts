@@ -42,15 +42,41 @@ export interface Given {
 }
 
 export function believe(model: BeliefModel, before: Before, answers: readonly Given[]): Belief {
+  const known = remembered(model);
+  let key = JSON.stringify(before);
+  let belief = known.get(key) ?? prior(model, before);
+  known.set(key, belief);
+  for (const given of answers) {
+    key += JSON.stringify(given);
+    belief = known.get(key) ?? learn(belief, given);
+    known.set(key, belief);
+  }
+  return belief;
+}
+
+/**
+ * Beliefs of one model by all that led to them. A call is folded anew after every tap; what it shares
+ * with the fold before is looked up, and only the new reading is learned.
+ */
+const MEMORY = new WeakMap<BeliefModel, Map<string, Belief>>();
+const MOST_REMEMBERED = 100;
+
+function remembered(model: BeliefModel): Map<string, Belief> {
+  const known = MEMORY.get(model);
+  if (known !== undefined && known.size < MOST_REMEMBERED) return known;
+  const empty = new Map<string, Belief>();
+  MEMORY.set(model, empty);
+  return empty;
+}
+
+function prior(model: BeliefModel, before: Before): Belief {
   const priors = priorsOf(model.hypotheses, before);
   const weights = Float64Array.from(
     model.pieces,
     (piece, index) => priors[model.owner[index]!]! * piece.share,
   );
   scaleToOne(weights);
-  let belief: Belief = { model, weights, gaussians: model.pieces.map((piece) => piece.start), trace: [] };
-  for (const given of answers) belief = learn(belief, given);
-  return belief;
+  return { model, weights, gaussians: model.pieces.map((piece) => piece.start), trace: [] };
 }
 
 /** One more reading. Readings that say nothing (not taken, unstable) leave belief as it is. */
