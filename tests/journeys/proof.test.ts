@@ -1,8 +1,9 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { walkToClose } from './close.ts';
 import { catalog } from './content.ts';
 import { type Served, serve } from './served.ts';
 import { startCall } from './start.ts';
-import { press, screenNow, walkTo, walkToVerdict } from './technician.ts';
+import { walkToVerdict } from './technician.ts';
 import { siteOf } from './truth.ts';
 import { TRUTHS } from './truths.ts';
 
@@ -18,24 +19,11 @@ test('after the repair every proof reading is taken as left, the call is closed,
   const site = siteOf(catalog(), truth);
   await startCall(page, served.address, { truth, site });
   await walkToVerdict({ page, site });
-  await press(page, 'Make it safe and repair');
-  await walkTo({ page, site }, 'repair');
-  await press(page, 'Repaired: prove it');
-  await page.waitForFunction(
-    () => !document.querySelector('.frame')?.getAttribute('data-screen')?.startsWith('repair'),
-  );
-
-  const repaired = siteOf(catalog(), { ...truth, fault: 'nothing-wrong', variant: 'none' });
-  const proof = await walkTo({ page, site: repaired }, 'proof done');
+  const proof = await walkToClose({ page, site }, truth);
   const wanted = catalog().actions['reset-overload']?.proof ?? [];
   expect(proof.checks.length).toBeGreaterThan(0);
   expect(wanted).toEqual(expect.arrayContaining(proof.checks));
   expect(proof.text).not.toContain('not proved');
-  await press(page, 'Close the call');
-  await page.getByRole('heading', { name: 'Closed' }).waitFor();
-
-  await press(page, 'Report');
-  await screenNow(page);
   const sheet = (await page.locator('.sheet').textContent()) ?? '';
   expect(sheet).toContain('As left: baseline of the next visit');
   expect(sheet).not.toMatch(/in 100|%/);

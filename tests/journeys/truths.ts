@@ -48,5 +48,9 @@ export const TRUTHS = {
   },
   mainOverload: { installation: overloadInLine, fault: 'main-overload-tripped', variant: 'open' },
   yellowSplice: { installation: overloadInLine, fault: 'wellhead-splice-open', variant: 'yellow' },
+  tornTank: { installation: twoWire, fault: 'tank-waterlogged', variant: 'torn', severity: 0.08 },
+  holeInThePipe: { installation: startOnly, fault: 'drop-pipe-hole', variant: 'upper', severity: 1.8e-4 },
+  weakWell: { installation: contactor, fault: 'well-yield-low', variant: 'yield', severity: 0.07 },
+  shutValve: { installation: overloadInLine, fault: 'house-valve-shut', variant: 'shut' },
   startWinding: { installation: overloadInLine, fault: 'winding-start-open', variant: 'start' },
 } as const satisfies Record<string, Truth>;

@@ -76,3 +76,26 @@ test('an open start winding is a pull, with the well head read first', async () 
     expect.arrayContaining(['ohms-yellow-red', 'insulation-system', 'ohms-well-yellow-red']),
   );
 });
+
+test('a torn bladder, found at the tank without a cover off', async () => {
+  const walked = await walk(TRUTHS.tornTank);
+  expect(walked.verdict).toMatch(/tank/i);
+  expect(energised(walked)).toEqual([]);
+  expect(walked.siteSteps).toEqual([]);
+});
+
+test('a hole in the drop pipe is told from a worn pump by the leak-down', async () => {
+  const walked = await walk(TRUTHS.holeInThePipe);
+  expect(walked.checks).toContain('leak-down-isolated');
+  expect(walked.text).toMatch(/pull/i);
+});
+
+test('a weak well is no reason to pull the pump', async () => {
+  const walked = await walk(TRUTHS.weakWell);
+  expect(walked.verdict).toMatch(/well/i);
+});
+
+test('a shut house valve ends at the house side', async () => {
+  const walked = await walk(TRUTHS.shutValve);
+  expect(walked.verdict).toMatch(/valve/i);
+});

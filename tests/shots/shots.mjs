@@ -10,5 +10,5 @@ process.env.CHROMIUM_PATH ??= await chromiumPath();
 const { module } = await runnerImport(at('./take.ts'), { root: at('../../src'), configFile: false });
 const taken = await module.takeShots(at('../../.cache/shots'));
 for (const path of taken) console.log(path);
-const step = taken.find((path) => path.includes('/phone-') && path.includes('check-ohms-'));
+const step = taken.find((path) => path.includes('/phone-splice-') && path.includes('check-ohms-'));
 if (step !== undefined) await copyFile(step, at('./step.png'));

@@ -47,7 +47,7 @@ const LADDERS: Readonly<
   temperature: [{ unit: 'degF', from: Number.NEGATIVE_INFINITY }],
   time: [
     { unit: 's', from: 0 },
-    { unit: 'min', from: 120 },
+    { unit: 'min', from: 1200 },
   ],
 };
 

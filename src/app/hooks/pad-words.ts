@@ -35,12 +35,19 @@ const REFUSED: Readonly<Record<Refusal, UiKey>> = {
   empty: 'pad-empty',
 };
 
-export function padWords({ say, name }: Texts): PadWords {
+/** Over-range is open for ohms, and a time that never ends for a watch; volts and psi have none. */
+function openWord({ say, name }: Texts, quantity: string): string | undefined {
+  if (quantity === 'time') return say('pad-never-ends');
+  return quantity === 'resistance' || quantity === 'capacitance' ? name('outcomes', 'open') : undefined;
+}
+
+export function padWords(texts: Texts, quantity: string): PadWords {
+  const { say, name } = texts;
   return {
     name: say('pad'),
     enter: say('pad-enter'),
     backspace: say('pad-backspace'),
-    open: name('outcomes', 'open'),
+    open: openWord(texts, quantity),
     unstable: name('outcomes', 'unstable'),
     notTaken: say('cannot-take'),
     unsafe: say('unsafe'),

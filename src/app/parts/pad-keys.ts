@@ -18,7 +18,8 @@ export interface PadWords {
   /** Second line of the expected unit: it is the enter key. */
   readonly enter: string;
   readonly backspace: string;
-  readonly open: string;
+  /** None where the display cannot be over-range. */
+  readonly open: string | undefined;
   readonly unstable: string;
   readonly notTaken: string;
   readonly unsafe: string;

@@ -51,9 +51,11 @@ export function Pad(props: PadProps) {
       <fieldset className="pad" aria-label={words.name} data-check={check}>
         <DigitKeys backspace={words.backspace} onKey={(key) => take((text) => typeKey(text, key))} />
         <UnitKeys units={units} expected={expected} enterWord={words.enter} onUnit={enter} />
-        <AnswerKey row={1} sign="open" onPress={props.onOpen}>
-          {words.open}
-        </AnswerKey>
+        {words.open !== undefined && (
+          <AnswerKey row={1} sign="open" onPress={props.onOpen}>
+            {words.open}
+          </AnswerKey>
+        )}
         <AnswerKey row={2} sign="unstable" onPress={props.onUnstable}>
           {words.unstable}
         </AnswerKey>

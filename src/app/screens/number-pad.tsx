@@ -63,7 +63,7 @@ export function NumberPad({ open, set, onReading, onNotTaken }: NumberPadProps) 
           typed={set.typed}
           units={padUnits(texts, units)}
           expected={reads.unit}
-          words={padWords(texts)}
+          words={padWords(texts, reads.quantity)}
           onType={set.type}
           onValue={enter}
           onOpen={() => onReading({ open: true })}
