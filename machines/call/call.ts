@@ -21,7 +21,7 @@ import { proofStep } from './proof.ts';
 import { candidatesOf, type ProposalInput } from './proposals.ts';
 import { type Readings, readingsOf } from './readings.ts';
 import { repairStep } from './repair.ts';
-import type { CallView, NextStep } from './types.ts';
+import type { CallView, NextStep, ProposedBy } from './types.ts';
 
 /**
  * The whole call after any event: from the case as it stands to what a screen shows.
@@ -29,9 +29,11 @@ import type { CallView, NextStep } from './types.ts';
  * Pure but for the models it keeps between calls; the same case gives the same view everywhere. This
  * is the one place that sees trees, interlock, planner and belief together, and it decides nothing
  * that they do not.
+ *
+ * @param proposedBy who proposes: on screen the trees do; the sweep asks what the planner alone would do
  */
-export function viewCall(catalog: Catalog, state: CaseState): CallView {
-  const call = open(catalog, state);
+export function viewCall(catalog: Catalog, state: CaseState, proposedBy: ProposedBy = 'trees'): CallView {
+  const call = open(catalog, state, proposedBy);
   const next = nextOf(call);
   const decided = next.decision;
   return {
@@ -56,11 +58,12 @@ export interface OpenCall {
   readonly readings: Readings;
   readonly work: Work;
   readonly visit: VisitView;
+  readonly proposedBy: ProposedBy;
   applies(check: string): boolean;
   minutesOf(step: string): number;
 }
 
-function open(catalog: Catalog, state: CaseState): OpenCall {
+function open(catalog: Catalog, state: CaseState, proposedBy: ProposedBy): OpenCall {
   const model = modelFor(catalog, state.installation, state.meter);
   const checks = checksOn(model.system, Object.values(catalog.checks));
   const ids = new Set(checks.map((check) => check.id));
@@ -75,6 +78,7 @@ function open(catalog: Catalog, state: CaseState): OpenCall {
     state,
     checks,
     readings,
+    proposedBy,
     visit: foldVisit(state.visitEvents, site),
     work: {
       ...workPlace(catalog, boxes, state.installation),
@@ -114,15 +118,16 @@ function closed(call: OpenCall): { next: NextStep; decision: Chosen['decision'] 
 
 function choose(call: OpenCall): Chosen {
   const { readings, state } = call;
+  const byTrees = call.proposedBy === 'trees';
   return chooseNext({
     readings,
     by: state.person,
-    candidates: (passed) => candidatesOf(proposalInput(call, passed), false),
+    candidates: (passed) => candidatesOf(proposalInput(call, passed), !byTrees),
     everything: () => candidatesOf(proposalInput(call, new Set()), true),
     ifQualified: () =>
       candidatesOf(proposalInput({ ...call, work: { ...call.work, who: 'qualified' } }, new Set()), true),
     isDeadNow: call.work.site.supply === 'locked',
-    procedure: lastProcedure(call),
+    procedure: byTrees ? lastProcedure(call) : undefined,
     asked: askedFor(call),
     checks: call.checks,
     applies: call.applies,
@@ -150,7 +155,7 @@ function proposalInput(call: OpenCall, passed: ReadonlySet<string>): ProposalInp
     knowledge: catalog,
     here: call.checks,
     possible,
-    proposed: proposals(PROCEDURES, passingOver(answers, blocked)),
+    proposed: call.proposedBy === 'trees' ? proposals(PROCEDURES, passingOver(answers, blocked)) : [],
     held: HELD_CHECKS,
     isDeadNow: work.site.supply === 'locked',
     isAnswered: (check) => readings.outcomeOf(check) !== undefined,

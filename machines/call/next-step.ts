@@ -170,16 +170,17 @@ interface Best {
 function asStep(choosing: Choosing, { candidates, best, others }: Best): NextStep {
   const { steps } = candidates.find((one) => one.proposal.checks === best.checks) ?? { steps: [] };
   const ranked = describe(choosing, best, true);
-  if (steps.length > 0) return { kind: 'site-steps', steps, towards: best.checks, ranked };
+  const beside = others
+    .filter((one) => one.checks !== best.checks)
+    .slice(0, OTHERS)
+    .map((one) => describe(choosing, one, false));
+  if (steps.length > 0) return { kind: 'site-steps', steps, towards: best.checks, ranked, others: beside };
   return {
     kind: 'check',
     checks: best.checks.map((check) => viewOf(choosing.readings, check)),
     procedure: best.procedure,
     ranked,
-    others: others
-      .filter((one) => one.checks !== best.checks)
-      .slice(0, OTHERS)
-      .map((one) => describe(choosing, one, false)),
+    others: beside,
   };
 }
 

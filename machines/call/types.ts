@@ -47,6 +47,9 @@ export interface SiteStepView {
   readonly mindSecondSource?: true;
 }
 
+/** Who proposes checks: the trees and what no tree holds, or every permitted check by itself. */
+export type ProposedBy = 'trees' | 'planner';
+
 export interface CheckView {
   readonly check: string;
   readonly window: ExpectedWindow;
@@ -59,6 +62,7 @@ export type NextStep =
       readonly steps: readonly SiteStepView[];
       readonly towards: readonly string[];
       readonly ranked: RankedCheck | undefined;
+      readonly others: readonly RankedCheck[];
     }
   | {
       readonly kind: 'check';

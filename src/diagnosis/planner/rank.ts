@@ -32,13 +32,19 @@ export interface RankedProposal extends Proposal {
 /** Proposals by bits per minute, best first; ties by id. */
 export function rank(belief: Belief, proposals: readonly Proposal[], by: Person): RankedProposal[] {
   const { judgements } = belief.model.knowledge;
-  const live = livePieces(belief, by);
+  const { live, gains } = valuesOf(belief, by);
+  const gainOf = (checks: readonly string[]): number => {
+    const key = checks.join(' ');
+    const known = gains.get(key) ?? expectedGain(belief, live, checks);
+    gains.set(key, known);
+    return known;
+  };
   const least = figure(judgements, 'least-minutes');
   return proposals
     .map((proposal) => {
       const gain = Math.max(
-        expectedGain(belief, live, proposal.checks),
-        proposal.leadsTo === undefined ? 0 : expectedGain(belief, live, proposal.leadsTo),
+        gainOf(proposal.checks),
+        proposal.leadsTo === undefined ? 0 : gainOf(proposal.leadsTo),
       );
       return { ...proposal, gain, perMinute: gain / Math.max(least, proposal.minutes) };
     })
@@ -47,6 +53,23 @@ export function rank(belief: Belief, proposals: readonly Proposal[], by: Person)
         Math.round(other.perMinute * 1e6) - Math.round(one.perMinute * 1e6) ||
         byId(one.checks[0] ?? '', other.checks[0] ?? ''),
     );
+}
+
+interface Values {
+  readonly live: LivePieces;
+  /** Gain of each proposal asked so far, by its checks. */
+  readonly gains: Map<string, number>;
+}
+
+/** One belief is asked about the same checks many times while the trees are gone through. */
+const VALUES = new WeakMap<Belief, Map<Person, Values>>();
+
+function valuesOf(belief: Belief, by: Person): Values {
+  const known = VALUES.get(belief) ?? new Map<Person, Values>();
+  VALUES.set(belief, known);
+  const values = known.get(by) ?? { live: livePieces(belief, by), gains: new Map() };
+  known.set(by, values);
+  return values;
 }
 
 /** Expected drop in entropy over repair actions, in bits; 0 where nothing is predicted. */

@@ -39,7 +39,7 @@ const SET = ['ohms-yellow-black', 'ohms-yellow-red', 'ohms-black-red'] as const;
 
 const onSiteSteps = () =>
   callView({
-    next: { kind: 'site-steps', steps: [lock], towards: ['ohms-yellow-black'], ranked: undefined },
+    next: { kind: 'site-steps', steps: [lock], towards: ['ohms-yellow-black'], ranked: undefined, others: [] },
   });
 
 const onOhms = () =>
