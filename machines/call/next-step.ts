@@ -49,7 +49,8 @@ export function chooseNext(choosing: Choosing): Chosen {
   const step =
     askedStep(choosing) ??
     fromTrees(choosing, decision) ??
-    bestStep(choosing, decision, choosing.everything());
+    bestStep(choosing, decision, choosing.everything()) ??
+    owedToPull(choosing, decision);
   if (step !== undefined) return { next: step, decision };
   const ending = decide(deciding, true);
   if (ending.verdict === undefined)
@@ -84,6 +85,19 @@ function mustRefer(choosing: Choosing, verdict: Verdict): boolean {
     'qualified',
   );
   return ranked.some((one) => isUseful(belief.model.knowledge.judgements, one));
+}
+
+/** Nothing tells more and it looks like a pull: what the hard rules owe is read before it is said. */
+function owedToPull(choosing: Choosing, decision: Decision): NextStep | undefined {
+  if (!decision.likelyPull || decision.owed.length === 0) return undefined;
+  const candidates = choosing.everything();
+  const ranked = rank(
+    choosing.readings.belief,
+    candidates.map((one) => one.proposal),
+    choosing.by,
+  );
+  const owed = firstOwed(decision, ranked);
+  return owed === undefined ? undefined : asStep(choosing, { candidates, best: owed, others: [] });
 }
 
 /** Trees go past checks that tell nothing until one proposes something worth its minutes. */
@@ -143,7 +157,6 @@ function deadFirst(
 
 /** With a repair past its threshold, the cheapest reading that a hard rule still owes it. */
 function firstOwed(decision: Decision, ranked: readonly RankedProposal[]): RankedProposal | undefined {
-  if (!decision.past) return undefined;
   const wanted = new Set(decision.owed.flatMap((one) => one.checks));
   return ranked
     .filter((one) => [...one.checks, ...(one.leadsTo ?? [])].some((check) => wanted.has(check)))

@@ -1,4 +1,5 @@
 import { fileURLToPath } from 'node:url';
+import { catalogFrom } from '../proof/content.ts';
 import { CASE_BYTES_MOST } from '../records/case-file.ts';
 import { didYouMean } from '../records/nearest.ts';
 import { sortArguments } from './arguments.ts';
@@ -11,7 +12,6 @@ import { next } from './commands/next.ts';
 import { SEPARATE_FLAGS, SEPARATE_SWITCHES, separate } from './commands/separate.ts';
 import { SIMULATE_FLAGS, simulate } from './commands/simulate.ts';
 import { trees } from './commands/trees.ts';
-import { catalogFrom } from './content.ts';
 import { asJson } from './print.ts';
 import { problemLines } from './problem-lines.ts';
 import { readText } from './read-text.ts';

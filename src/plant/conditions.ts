@@ -43,7 +43,10 @@ export function conditionsOf(input: PlantInput, spreads: Spreads, unknowns: Unkn
 export const loaded = (conditions: Conditions, pumpLoad: number): Conditions =>
   pumpLoad === 1 ? conditions : { ...conditions, load: conditions.load * pumpLoad };
 
-/** The water system with its unknowns moved: level and precharge by an addition, the rest by a factor. */
+/**
+ * The water system with its unknowns moved: the level by a share of the water over the intake, precharge
+ * by an addition, the rest by a factor.
+ */
 export function waterAt(input: WaterInput, spreads: Spreads, unknowns: Unknowns): WaterInput {
   const shift = (name: UnknownName): number => (unknowns[name] ?? 0) * (spreads[name] ?? 0);
   const { well, pump, tank } = input;
@@ -53,7 +56,10 @@ export function waterAt(input: WaterInput, spreads: Spreads, unknowns: Unknowns)
     ...input,
     well: {
       ...well,
-      staticLevel: plus(well.staticLevel, 'waterLevel'),
+      staticLevel: Math.max(
+        0,
+        well.staticLevel + shift('waterLevel') * Math.max(0, well.intake - well.staticLevel),
+      ) as Quantity<'length'>,
       specificCapacity: times(well.specificCapacity, 'wellYield'),
     },
     pump: {

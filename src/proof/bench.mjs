@@ -25,7 +25,7 @@ await build({
       input: {
         bench: join(root, 'src/proof/bench.ts'),
         deck: join(root, 'tests/oracle/spice.ts'),
-        content: join(root, 'src/cli/content.ts'),
+        content: join(root, 'src/proof/content.ts'),
       },
     },
   },

@@ -13,7 +13,7 @@ const [{ figuresOf }, { settlements }, { windowsAt }, { figuresText }, { SITES }
       './figures-windows.ts',
       './figures-text.ts',
       './separate-sites.ts',
-      '../cli/content.ts',
+      '../proof/content.ts',
     ].map(load),
   );
 const { catalog, problems } = catalogFrom(at('../../content'));

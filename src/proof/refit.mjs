@@ -23,7 +23,7 @@ const flag = (name) => {
 };
 const [{ assumptions, parameterSets, refitAll, refitText }, { catalogFrom }] = await Promise.all([
   load('./refit.ts'),
-  load('../cli/content.ts'),
+  load('../proof/content.ts'),
 ]);
 const { catalog, problems } = catalogFrom(at('../../content'));
 if (catalog === undefined) {

@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { checksOn } from '../../machines/call/applies.ts';
-import { catalogFrom } from '../../src/cli/content.ts';
 import { believe, type Given } from '../../src/diagnosis/belief/believe.ts';
 import { buildModel } from '../../src/diagnosis/belief/model.ts';
 import { suspectWeights } from '../../src/diagnosis/belief/summary.ts';
 import { rank } from '../../src/diagnosis/planner/rank.ts';
 import { resolveSystem } from '../../src/diagnosis/system.ts';
+import { catalogFrom } from '../../src/proof/content.ts';
 import { installation } from '../../src/schema/installation.ts';
 
 const built = catalogFrom('content');

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { checksOn } from '../../machines/call/applies.ts';
-import { catalogFrom } from '../../src/cli/content.ts';
 import { type Channel, channelOf } from '../../src/diagnosis/belief/channel.ts';
 import { buildModel } from '../../src/diagnosis/belief/model.ts';
 import { twinsOf } from '../../src/diagnosis/belief/twins.ts';
 import { resolveSystem } from '../../src/diagnosis/system.ts';
+import { catalogFrom } from '../../src/proof/content.ts';
 
 /**
  * A prediction that is shared must be the one that the piece would have made by itself. Every check

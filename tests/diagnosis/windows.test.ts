@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { catalogFrom } from '../../src/cli/content.ts';
 import { resolveSystem } from '../../src/diagnosis/system.ts';
 import type { EvidenceLine, ExpectedWindow } from '../../src/diagnosis/types.ts';
 import { owedRules, type RuleSubject } from '../../src/diagnosis/verdict/rules.ts';
 import { expectedWindow } from '../../src/diagnosis/windows/expect.ts';
 import { judge } from '../../src/diagnosis/windows/judge.ts';
 import { sumTest } from '../../src/diagnosis/windows/sum-test.ts';
+import { catalogFrom } from '../../src/proof/content.ts';
 import { type InstallationInput, installation } from '../../src/schema/installation.ts';
 
 const built = catalogFrom('content');

@@ -1,5 +1,5 @@
 import type { Catalog } from '../../src/catalog/catalog.ts';
-import { catalogFrom } from '../../src/cli/content.ts';
+import { catalogFrom } from '../../src/proof/content.ts';
 
 /** The same content that the built app carries. */
 export function catalog(): Catalog {

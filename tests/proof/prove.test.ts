@@ -15,8 +15,8 @@ import { groundOf, type Truth, toldAtFirst } from '../../src/proof/prove/truth.t
 import { Watch } from '../../src/proof/prove/violations.ts';
 import { catalog } from '../published/support/catalog.ts';
 
-/** Found first, clean, by prior, in `--quick`: measured 90.6 %; five points less fail. */
-const LEAST_FOUND = 0.856;
+/** Found first, clean, by prior, in `--quick`: six calls, of which four at least. */
+const LEAST_FOUND = 0.6;
 
 describe('a quick sweep', () => {
   let figures: Figures;
@@ -28,7 +28,7 @@ describe('a quick sweep', () => {
     });
     figures = JSON.parse(readFileSync(file, 'utf8'));
     rmSync(folder, { recursive: true });
-  }, 400_000);
+  }, 900_000);
 
   test('nothing is asked for that the interlock forbids', () => {
     for (const play of ['clean', 'noisy', 'mismatch'] as const) expect(figures[play]?.unsafe).toBe(0);

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { catalogFrom } from '../../src/cli/content.ts';
+import { catalogFrom } from '../../src/proof/content.ts';
 import { readCaseText, writeCaseText } from '../../src/records/case-file.ts';
 import { foldCase } from '../../src/records/fold.ts';
 

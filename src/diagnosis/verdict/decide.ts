@@ -30,6 +30,8 @@ export interface Decision {
   readonly surprise: string | undefined;
   /** The leading repair is past its threshold; only owed readings stand in the way. */
   readonly past: boolean;
+  /** Short of its threshold, but a pull is what it looks like: the owed readings are worth their minutes. */
+  readonly likelyPull: boolean;
 }
 
 export function decide(deciding: Deciding, exhausted: boolean): Decision {
@@ -40,14 +42,14 @@ export function decide(deciding: Deciding, exhausted: boolean): Decision {
   const owed = owedRules(Object.values(belief.model.knowledge.rules), subject);
   const verdict = verdictOf(deciding, { ...subject, probability });
   const past = probability >= threshold(belief, subject.action.pull);
-  const found = { owed, surprise, past };
+  const pullLikely = figureOf(belief.model.knowledge.judgements, 'stop-thresholds', 'pullLikely');
+  const likely = probability >= (subject.action.pull ? pullLikely : 0.5);
+  const found = { owed, surprise, past, likelyPull: likely && subject.action.pull };
   if (surprise !== undefined) {
     return { ...found, verdict: { ...verdict, kind: 'contradiction', takeAgain: surprise } };
   }
   if (past && owed.length === 0) return { ...found, verdict };
   if (!exhausted) return { ...found, verdict: undefined };
-  const pullLikely = figureOf(belief.model.knowledge.judgements, 'stop-thresholds', 'pullLikely');
-  const likely = subject.action.pull ? probability >= pullLikely : probability >= 0.5;
   return { ...found, verdict: honestEnding(verdict, { past, likely, pull: subject.action.pull, owed }) };
 }
 
@@ -137,7 +139,12 @@ function honestEnding(
 ): Verdict {
   const owed = [...new Set(at.owed.map((one) => one.rule))];
   if (at.past && !at.pull) return { ...verdict, kind: owed.length > 0 ? 'group' : verdict.kind, owed };
-  if (at.likely && at.pull) return { ...verdict, kind: 'group', verdictClass: 'pull-likely', owed };
+  if (at.pull) {
+    const likely = at.likely && owed.length === 0;
+    return likely
+      ? { ...verdict, kind: 'group', verdictClass: 'pull-likely', owed }
+      : { ...verdict, kind: 'watch', owed };
+  }
   return { ...verdict, kind: at.likely ? 'group' : 'watch', owed };
 }
 

@@ -1,5 +1,5 @@
 import type { Catalog } from '../../catalog/catalog.ts';
-import { figures } from '../../diagnosis/judgements.ts';
+import { figure, figures } from '../../diagnosis/judgements.ts';
 import type { InstallationInput } from '../../schema/installation.ts';
 import type { Conductor, Motor } from '../../schema/motor.ts';
 import type { Box } from '../../schema/netlist.ts';
@@ -23,7 +23,6 @@ const CABLES = [
   { name: 'long', buried: 150, drop: 350 },
 ] as const;
 const MOST_LOSS = 0.05;
-const SERVICE_VOLTS = 240;
 
 export function installationRows(catalog: Catalog): Row[] {
   const usual = figures(catalog.judgements, 'usual-boxes');
@@ -63,7 +62,7 @@ interface Pick {
 function installationOf(catalog: Catalog, { box, motor, cable }: Pick): InstallationInput {
   const conductor = conductorFor(catalog, motor, cable.buried + cable.drop).id;
   return {
-    supply: { volts: [SERVICE_VOLTS, 'V'] },
+    supply: { volts: [serviceVolts(catalog, motor), 'V'] },
     family: box.family,
     box: box.id,
     motor: motor.id,
@@ -73,6 +72,10 @@ function installationOf(catalog: Catalog, { box, motor, cable }: Pick): Installa
     drop: { conductor, length: [cable.drop, 'ft'] },
   };
 }
+
+/** The service that goes with the plate: 240 V for 230, 120 V for 115. */
+const serviceVolts = (catalog: Catalog, motor: Motor): number =>
+  Math.round(motor.volts * figure(catalog.judgements, 'service-over-motor-volts'));
 
 /** The thinnest copper that loses little enough there and back, or the thickest there is. */
 function conductorFor(catalog: Catalog, motor: Motor, feet: number): Conductor {

@@ -1,6 +1,6 @@
 import { parentPort, workerData } from 'node:worker_threads';
 import type { ProposedBy } from '../../../machines/call/types.ts';
-import { catalogFrom } from '../../cli/content.ts';
+import { catalogFrom } from '../content.ts';
 import type { Job } from './jobs.ts';
 import { type CallResult, playJob, type Sweep } from './play-job.ts';
 import { refittedCatalogs } from './plays.ts';

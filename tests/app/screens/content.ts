@@ -1,5 +1,5 @@
 import type { Catalog } from '../../../src/catalog/catalog.ts';
-import { catalogFrom } from '../../../src/cli/content.ts';
+import { catalogFrom } from '../../../src/proof/content.ts';
 
 /** The real content: screens are tested with the words that people read. */
 export function content(): Catalog {

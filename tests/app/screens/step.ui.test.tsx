@@ -39,7 +39,13 @@ const SET = ['ohms-yellow-black', 'ohms-yellow-red', 'ohms-black-red'] as const;
 
 const onSiteSteps = () =>
   callView({
-    next: { kind: 'site-steps', steps: [lock], towards: ['ohms-yellow-black'], ranked: undefined, others: [] },
+    next: {
+      kind: 'site-steps',
+      steps: [lock],
+      towards: ['ohms-yellow-black'],
+      ranked: undefined,
+      others: [],
+    },
   });
 
 const onOhms = () =>

@@ -3,7 +3,7 @@ import { PROCEDURES } from '../../../machines/procedures/all.ts';
 import { stepsOf } from '../../../machines/procedures/steps.ts';
 import type { Answer } from '../../../src/cli/command.ts';
 import { trees } from '../../../src/cli/commands/trees.ts';
-import { catalogFrom } from '../../../src/cli/content.ts';
+import { catalogFrom } from '../../../src/proof/content.ts';
 
 /** The trees as they are printed, for somebody of the trade to object to. */
 const built = catalogFrom('content');

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { FIRST_QUESTION } from '../../../machines/procedures/all.ts';
-import { catalogFrom } from '../../../src/cli/content.ts';
+import { catalogFrom } from '../../../src/proof/content.ts';
 import { claimedRepairs, type Fitted, type Rig, readAll, rigOf } from './support/rig.ts';
 
 /**

@@ -1,4 +1,4 @@
-import { catalogFrom } from '../../../src/cli/content.ts';
+import { catalogFrom } from '../../../src/proof/content.ts';
 
 /** The real content, which is what published values are held against. */
 const built = catalogFrom('content');

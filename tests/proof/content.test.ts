@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
 import { readContent } from '../../src/catalog/read.ts';
-import { catalogFrom, filesIn } from '../../src/cli/content.ts';
+import { catalogFrom, filesIn } from '../../src/proof/content.ts';
 
 test('the content folder read from disk is the content that the app is built with', () => {
   const folder = fileURLToPath(new URL('../../content', import.meta.url));
