@@ -186,7 +186,8 @@ describe('water', () => {
   test('V8 one dead-head, two causes', () => {
     const sound = number(stateOf({ input: deep }), 'dead-head', psi);
     const worn = stateOf({ input: deep, edits: [{ edit: 'head' }], severity: 0.8 });
-    const low = stateOf({ input: deep, edits: [{ edit: 'level' }], severity: of(80, 'ft') });
+    const share = of(80, 'ft') / (deep.well.intake - deep.well.staticLevel);
+    const low = stateOf({ input: deep, edits: [{ edit: 'level' }], severity: share });
     // 2.31 ft to the psi against our 2.307
     expect(sound / 138.5).toBeCloseTo(1, 2);
     expect(number(worn, 'dead-head', psi) / 103.9).toBeCloseTo(1, 2);
