@@ -8,7 +8,7 @@ import { build } from 'vite';
 /**
  * Plays simulated calls on all cores and prints what came of them.
  *
- * `--quick` a minute's worth; `--calls N` so many of each kind; `--by trees|planner` who proposes;
+ * `--quick` a few calls; `--calls N` so many of each kind; `--by trees|planner` who proposes;
  * `--seed N`; `--workers N`; `--json FILE` writes the figures, `--all FILE` every call as well.
  */
 const words = process.argv.slice(2);
